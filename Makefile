@@ -101,7 +101,7 @@ $(RANDOM): $(RANDOM_OBJ) $(PARTS_OBJ) $(LIBRARY)
 
 # Allocations of the library, and of the program, go through the test.
 WRAPS := -Wl,--wrap=malloc,--wrap=calloc,--wrap=realloc,--wrap=free
-$(BUILD)/tests/unit/model/test_refused_memory: private LDFLAGS += $(WRAPS)
+$(BUILD)/tests/unit/model/test_refused_memory $(BUILD)/tests/unit/model/simulate/test_workspace: private LDFLAGS += $(WRAPS)
 $(BUILD)/tests/unit/src/test_refused_memory: private LDFLAGS += $(WRAPS),--wrap=open_memstream
 
 # What a bare Debian lacks is installed; where that is not allowed, it is named.

@@ -923,6 +923,7 @@ typedef struct {
     double stop_value, stop_limit;
     const char *stop_unit; /* "kg/kg", "K", ... */
     size_t steps, evaluations, mode_changes;
+    void *lists; /* the memory of all of the above but the rows */
 } boil_history;
 
 /* Of all loads of a run. */

@@ -21,6 +21,7 @@ typedef struct {
     const boil_plant *plant;
     const boil_schedule *schedule;
     boil_run_options options;
+    boil_simulation *own;
 } sized_case;
 
 boil_outcome boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out)
@@ -37,23 +38,21 @@ boil_outcome boil_heater_size_plant(const boil_plant *p, double heat_W, boil_pla
 
 static boil_outcome ends_boiling(void *context, double heat_W, bool *yes)
 {
-    const sized_case *c = context;
+    sized_case *c = context;
     boil_plant trial;
-    boil_history h;
+    const boil_history *h;
     boil_outcome outcome = boil_heater_size_plant(c->plant, heat_W, &trial);
     if (outcome == BOIL_OK)
-        outcome = boil_run_unchecked(&trial, c->schedule, &c->options, &h);
+        outcome = boil_run_in(&c->own, &trial, c->schedule, &c->options, &h);
     if (outcome != BOIL_OK)
         return outcome;
-    *yes = h.quiet_count == 0 || !isnan(h.quiet[h.quiet_count - 1].end_s);
-    outcome = h.end == BOIL_RUN_DONE ? BOIL_OK : BOIL_OUT_OF_RANGE;
-    boil_history_free(&h);
-    return outcome;
+    *yes = h->quiet_count == 0 || !isnan(h->quiet[h->quiet_count - 1].end_s);
+    return h->end == BOIL_RUN_DONE ? BOIL_OK : BOIL_OUT_OF_RANGE;
 }
 
 boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W)
 {
-    sized_case c = {p, s, *o};
+    sized_case c = {p, s, *o, NULL};
     c.options.row_interval_s = 0;
     double area = boil_tank_area(&p->tank), no;
     boil_initial_state bath;
@@ -62,7 +61,9 @@ boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *
         return outcome;
     double low = fmax(boil_heater_output(&p->heater, 1, bath.boiling_point_K), 500 * area);
     boil_bisection search = {ends_boiling, &c, low, most_W_m2 * area, 1.5, 0.005};
-    return boil_bisect(&search, &no, heat_W);
+    outcome = boil_bisect(&search, &no, heat_W);
+    boil_simulation_free(c.own);
+    return outcome;
 }
 
 typedef struct {
@@ -219,67 +220,73 @@ boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_sched
 {
     if (heat_W == NULL || !boil_check_case(p, s, o) || !(limit_s > 0) || !(precision >= 1e-6 && precision <= 0.5))
         return BOIL_BAD_INPUT;
-    const boil_holding_case of = {p, s, *o, limit_s, false};
-    return boil_heater_size_for_recovery_unchecked(&of, precision, heat_W);
+    boil_simulation *own = NULL;
+    const boil_holding_case of = {p, s, *o, limit_s, false, &own};
+    boil_outcome outcome = boil_heater_size_for_recovery_unchecked(&of, precision, heat_W);
+    boil_simulation_free(own);
+    return outcome;
 }
 
-/* Is the boil back within the limit after each liquid addition at this action's time? `before`: the run up to then. */
-static boil_outcome liquid_does(const boil_simulation *before, boil_schedule *trial, size_t index, double mass_kg,
-                                double limit_s, bool *well)
+/* All trials are one run up to the liquid. */
+typedef struct {
+    boil_schedule schedule;
+    size_t index; /* of the action that is tried */
+    double limit_s;
+    boil_simulation *before, *own; /* up to then, and from there on */
+} liquid_case;
+
+/* Is the boil back within the limit after each liquid addition at this action's time? */
+static boil_outcome liquid_does(liquid_case *c, double mass_kg, bool *well)
 {
-    boil_simulation *r;
-    boil_history h;
-    boil_action *action = &trial->actions[index];
+    boil_action *action = &c->schedule.actions[c->index];
     action->is.liquid.mass_kg = mass_kg;
-    boil_outcome outcome = boil_simulation_copy(before, trial, &r);
+    boil_outcome outcome = boil_simulation_copy(c->before, &c->schedule, &c->own);
     if (outcome == BOIL_OK)
-        outcome = boil_simulation_finish(r, &h);
-    boil_simulation_free(r);
+        outcome = boil_simulation_finish(c->own);
     if (outcome != BOIL_OK)
         return outcome;
+    const boil_history *h = boil_simulation_so_far(c->own);
     *well = true;
-    for (size_t i = 0; i < h.additions_count; i++) {
-        const boil_addition_result *a = &h.additions[i];
-        if (a->kind == BOIL_ACTION_LIQUID && trial->actions[a->action].time_s == action->time_s && !(a->recovery_s <= limit_s))
+    for (size_t i = 0; i < h->additions_count; i++) {
+        const boil_addition_result *a = &h->additions[i];
+        bool then = c->schedule.actions[a->action].time_s == action->time_s;
+        if (a->kind == BOIL_ACTION_LIQUID && then && !(a->recovery_s <= c->limit_s))
             *well = false;
     }
-    boil_history_free(&h);
     return BOIL_OK;
 }
 
-static boil_outcome bracket_liquid(const boil_simulation *before, boil_schedule *trial, size_t index, double limit_s,
-                                   double *mass_kg)
+static boil_outcome bracket_liquid(liquid_case *c, double *mass_kg)
 {
-    double high = trial->actions[index].is.liquid.mass_kg, low = high / 1000;
+    double high = c->schedule.actions[c->index].is.liquid.mass_kg, low = high / 1000;
     bool well = false;
-    boil_outcome outcome = liquid_does(before, trial, index, low, limit_s, &well);
+    boil_outcome outcome = liquid_does(c, low, &well);
     if (outcome == BOIL_OK && !well)
         outcome = BOIL_NO_ROOT;
     while (outcome == BOIL_OK && high - low > 0.01 * low) {
         double middle = sqrt(low * high);
-        outcome = liquid_does(before, trial, index, middle, limit_s, &well);
+        outcome = liquid_does(c, middle, &well);
         *(well ? &low : &high) = middle;
     }
     *mass_kg = low;
     return outcome;
 }
 
-/* All trials are one run up to the liquid. */
 boil_outcome boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                              size_t index, double limit_s, double *mass_kg)
 {
-    boil_schedule trial;
-    boil_simulation *before = NULL;
+    liquid_case c = {.index = index, .limit_s = limit_s};
     boil_run_options quick = *o;
     quick.row_interval_s = 0;
-    boil_outcome outcome = boil_schedule_copy(s, &trial);
+    boil_outcome outcome = boil_schedule_copy(s, &c.schedule);
     if (outcome == BOIL_OK)
-        outcome = boil_simulation_begin(p, &trial, &quick, &before);
+        outcome = boil_simulation_begin(p, &c.schedule, &quick, &c.before);
     if (outcome == BOIL_OK)
-        outcome = boil_simulation_advance(before, s->actions[index].time_s);
+        outcome = boil_simulation_advance(c.before, s->actions[index].time_s);
     if (outcome == BOIL_OK)
-        outcome = bracket_liquid(before, &trial, index, limit_s, mass_kg);
-    boil_simulation_free(before);
-    boil_schedule_free(&trial);
+        outcome = bracket_liquid(&c, mass_kg);
+    boil_simulation_free(c.before);
+    boil_simulation_free(c.own);
+    boil_schedule_free(&c.schedule);
     return outcome;
 }

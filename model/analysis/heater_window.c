@@ -14,6 +14,7 @@ typedef struct {
     const boil_schedule *schedule;
     const boil_run_options *run;
     double limit_s;
+    boil_simulation **own;
 } sized_case;
 
 static bool is_no(int result)
@@ -23,7 +24,7 @@ static bool is_no(int result)
 
 static boil_holding_case holding_of(const sized_case *c, const boil_schedule *held)
 {
-    return (boil_holding_case){c->plant, held, *c->run, c->limit_s, false};
+    return (boil_holding_case){c->plant, held, *c->run, c->limit_s, false, c->own};
 }
 
 /* NaN: no heat is too much, as far as is known. */
@@ -186,7 +187,8 @@ boil_outcome boil_heater_window_of(const boil_plant *p, const boil_schedule *s, 
                                    boil_heater_window *out)
 {
     const double none = (double)NAN;
-    const sized_case c = {p, s, o, limit_s};
+    boil_simulation *own = NULL;
+    const sized_case c = {p, s, o, limit_s, &own};
     *out = (boil_heater_window){.heat_W = none,
                                 .input_W = none,
                                 .hold_W = none,
@@ -202,6 +204,7 @@ boil_outcome boil_heater_window_of(const boil_plant *p, const boil_schedule *s, 
         out->heat_W = boil_heater_rounded_up(out->heat_W);
         result = around_heat(&c, out);
     }
+    boil_simulation_free(own);
     if (result != BOIL_OK)
         boil_heater_window_free(out);
     return result;
@@ -278,7 +281,8 @@ static boil_outcome add_all(const boil_holding_case *of, double own_W, boil_heat
 boil_outcome boil_heater_curve_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                                   const boil_heater_window *w, boil_heater_curve *out)
 {
-    const sized_case sized = {p, s, o, limit_s};
+    boil_simulation *own = NULL;
+    const sized_case sized = {p, s, o, limit_s, &own};
     boil_steady_state calm;
     boil_schedule held = {0}, brief = {0};
     const boil_holding_case of = holding_of(&sized, &brief);
@@ -292,6 +296,7 @@ boil_outcome boil_heater_curve_of(const boil_plant *p, const boil_schedule *s, c
         result = boil_holding_brief(&held, limit_s, &brief);
     if (result == BOIL_OK)
         result = add_all(&of, w->found == BOIL_WINDOW_FOUND ? w->heat_W : 0, out);
+    boil_simulation_free(own);
     boil_schedule_free(&brief);
     boil_schedule_free(&held);
     return result;

@@ -17,6 +17,7 @@ typedef struct {
     double limit_s;
     bool by_all;  /* laws; else by the grave ones */
     size_t first; /* of the laws to be asked: what broke one trial breaks the next */
+    boil_simulation *own;
 } capacity_case;
 
 boil_outcome boil_load_size_scaled(const boil_schedule *s, double times, boil_schedule *out)
@@ -43,14 +44,14 @@ boil_plant boil_load_size_widened(const boil_plant *p, double times)
 
 /* With all loads so many times as heavy; where loads like one are repeated, with so many seconds between them. Its schedule is to be
    freed, whatever the outcome. */
-static boil_outcome trial_of(const capacity_case *c, double x, boil_schedule *trial, boil_holding_case *of)
+static boil_outcome trial_of(capacity_case *c, double x, boil_schedule *trial, boil_holding_case *of)
 {
     const bool repeated = c->repeated != NULL;
-    *of = (boil_holding_case){c->plant, trial, c->options, c->limit_s, repeated};
+    *of = (boil_holding_case){c->plant, trial, c->options, c->limit_s, repeated, &c->own};
     return repeated ? boil_load_size_repeated(c->repeated, x, c->limit_s, trial) : boil_load_size_scaled(c->schedule, x, trial);
 }
 
-static boil_outcome judge(const capacity_case *c, double x, boil_holding *a)
+static boil_outcome judge(capacity_case *c, double x, boil_holding *a)
 {
     boil_schedule trial;
     boil_holding_case of;
@@ -90,6 +91,7 @@ boil_outcome boil_load_size_holds(const boil_plant *p, const boil_schedule *s, c
     capacity_case c = {.plant = p, .schedule = &held, .options = *o, .limit_s = limit_s};
     if (outcome == BOIL_OK)
         outcome = judge(&c, times, out);
+    boil_simulation_free(c.own);
     boil_schedule_free(&held);
     return outcome;
 }
@@ -114,6 +116,7 @@ boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s
     t.near = *times;
     if (outcome == BOIL_OK)
         outcome = boil_turning_find(&t, times);
+    boil_simulation_free(c.own);
     boil_schedule_free(&brief);
     boil_schedule_free(&held);
     return outcome;
@@ -156,7 +159,9 @@ boil_outcome boil_load_size_interval_holds(const boil_plant *p, const boil_load 
                                            double interval_s, boil_holding *out)
 {
     capacity_case c = {.plant = p, .repeated = l, .options = *o, .limit_s = limit_s};
-    return judge(&c, interval_s, out);
+    boil_outcome outcome = judge(&c, interval_s, out);
+    boil_simulation_free(c.own);
+    return outcome;
 }
 
 double boil_load_size_soonest(const boil_plant *p, const boil_load *l)
@@ -172,11 +177,13 @@ boil_outcome boil_load_size_alone(const boil_plant *p, const boil_load *l, const
     boil_action action = {.time_s = first_s, .kind = BOIL_ACTION_LOAD, .is.load = *l};
     action.is.load.latest_s = 0;
     boil_schedule one;
+    boil_simulation *own = NULL;
     boil_schedule_init(&one, first_s + boil_holding_watched(l, limit_s));
-    const boil_holding_case of = {p, &one, *o, limit_s, true};
+    const boil_holding_case of = {p, &one, *o, limit_s, true, &own};
     boil_outcome outcome = boil_schedule_add(&one, &action);
     if (outcome == BOIL_OK)
         outcome = boil_holding_by_all(&of, 0, out);
+    boil_simulation_free(own);
     boil_schedule_free(&one);
     return outcome;
 }
@@ -214,7 +221,9 @@ boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load 
         return BOIL_BAD_INPUT;
     capacity_case c = {.plant = watered, .repeated = l, .options = *o, .limit_s = limit_s};
     *interval_s = (double)NAN;
-    return search_interval(&c, boil_load_size_soonest(watered, l), interval_s);
+    boil_outcome outcome = search_interval(&c, boil_load_size_soonest(watered, l), interval_s);
+    boil_simulation_free(c.own);
+    return outcome;
 }
 
 /* Opening the window ---------------------------------------------------------------------------------------------- */
@@ -228,6 +237,7 @@ typedef struct {
     bool sure;     /* as the heat is sized by itself too */
     size_t first;  /* of the laws to be asked */
     double more;   /* as boil_heater_size_holds left it */
+    boil_simulation *own;
 } opening_case;
 
 static boil_outcome none_is_no(boil_outcome outcome)
@@ -260,7 +270,7 @@ static boil_outcome seems_open(opening_case *c, const boil_holding_case *all, bo
 
 static boil_outcome opens(opening_case *c, const boil_plant *p, const boil_schedule *held, bool *yes)
 {
-    const boil_holding_case all = {p, held, c->options, c->limit_s, false};
+    const boil_holding_case all = {p, held, c->options, c->limit_s, false, &c->own};
     if (!c->sure)
         return seems_open(c, &all, yes);
     *yes = false;
@@ -292,6 +302,7 @@ static boil_outcome opening(opening_case *c, const boil_schedule *s, const boil_
         outcome = boil_bisect(search, &no, answer);
     if (outcome == BOIL_OK)
         outcome = confirm(search, c, answer);
+    boil_simulation_free(c->own);
     boil_schedule_free(&held);
     return outcome;
 }

@@ -103,6 +103,7 @@ typedef struct {
     double mass_kg, boils_off_kg_s;
     boil_run_options options;
     boil_pour_rate *pace;
+    boil_simulation *own;
 } pouring;
 
 /* Followed for half a minute after it ends: what it does, it does within the mixing time. */
@@ -111,18 +112,17 @@ static boil_outcome will_do(void *context, double rate_kg_s, bool *yes)
     const double after_s = 30;
     pouring *c = context;
     boil_schedule s;
-    boil_history h;
+    const boil_history *h;
     const char *id = NULL, *title = NULL;
     double mass = c->mass_kg * rate_kg_s / (rate_kg_s - c->boils_off_kg_s);
     boil_action_pour(&c->action, mass, rate_kg_s);
     boil_schedule_init(&s, mass / rate_kg_s + after_s);
     boil_outcome outcome = boil_schedule_add(&s, &c->action);
-    if (outcome == BOIL_OK && (outcome = boil_run_unchecked(c->plant, &s, &c->options, &h)) == BOIL_OK) {
-        outcome = boil_pour_rate_forbids(c->plant, &s, &h, &id, &title);
-        *yes = id == NULL && h.end == BOIL_RUN_DONE;
-        if (outcome == BOIL_OK && h.end == BOIL_RUN_FAILED)
+    if (outcome == BOIL_OK && (outcome = boil_run_in(&c->own, c->plant, &s, &c->options, &h)) == BOIL_OK) {
+        outcome = boil_pour_rate_forbids(c->plant, &s, h, &id, &title);
+        *yes = id == NULL && h->end == BOIL_RUN_DONE;
+        if (outcome == BOIL_OK && h->end == BOIL_RUN_FAILED)
             outcome = BOIL_NOT_FINITE;
-        boil_history_free(&h);
     }
     boil_schedule_free(&s);
     if (outcome == BOIL_OK && !*yes) {
@@ -161,7 +161,7 @@ boil_outcome boil_pour_rate_fastest(const boil_plant *p, const boil_action *acti
 {
     if (out == NULL || p == NULL || !boil_check_action(action) || !boil_check_options(o) || !(boils_off_kg_s >= 0))
         return BOIL_BAD_INPUT;
-    pouring c = {p, *action, boil_action_mass(action), boils_off_kg_s, *o, out};
+    pouring c = {p, *action, boil_action_mass(action), boils_off_kg_s, *o, out, NULL};
     double by_hand = boil_pour_rate_by_hand(action->kind), gaining = BOIL_POUR_RATE_GAINS * boils_off_kg_s;
     double in_time = c.mass_kg / BOIL_POUR_RATE_LONGEST_S + boils_off_kg_s,
            slowest = fmax(in_time, gaining > 0 ? gaining : by_hand / 100);
@@ -173,9 +173,10 @@ boil_outcome boil_pour_rate_fastest(const boil_plant *p, const boil_action *acti
         out->limited_by = gaining < by_hand ? "it would take longer than a shift" : "it boils off as fast as anyone pours";
         return BOIL_NO_ROOT;
     }
-    if (gaining > 0) /* what gains just so will mostly do: one long run, not many */
-        return halve(&c, by_hand, slowest, slowest / by_hand);
-    return halve(&c, by_hand, slowest, 0.6);
+    /* what gains just so will mostly do: one long run, not many */
+    boil_outcome outcome = halve(&c, by_hand, slowest, gaining > 0 ? slowest / by_hand : 0.6);
+    boil_simulation_free(c.own);
+    return outcome;
 }
 
 double boil_pour_rate_minute(double s)

@@ -37,7 +37,6 @@ static boil_outcome first_moment(const boil_plant *p, double heat_W, double boil
         outcome = boil_rates_at(&b, 0, y, &guess, v, NULL);
     if (outcome == BOIL_OK)
         *steam_kg_m3 = boil_bath_steam_density(&b, boiling_point_K);
-    boil_bath_free(&b);
     return outcome;
 }
 
@@ -181,6 +180,7 @@ typedef struct {
     boil_run_options options;
     double boiling_point_K;
     double for_s;
+    boil_simulation *own;
 } held_case;
 
 /* Fed by a steady trickle; under a lid nobody feeds it. */
@@ -199,30 +199,27 @@ static boil_outcome feed(const held_case *c, double heat_W, boil_schedule *s)
 /* As far as the first moment of rest. */
 static boil_outcome stays_awake(boil_simulation *r, bool *yes)
 {
-    boil_history h;
     boil_outcome outcome = BOIL_OK;
     while (outcome == BOIL_OK && boil_simulation_at(r).last_quiet == NULL && !boil_simulation_at(r).over)
         outcome = boil_simulation_advance(r, nextafter(boil_simulation_at(r).time_s, (double)INFINITY));
     *yes = boil_simulation_at(r).last_quiet == NULL;
-    if (outcome != BOIL_OK || !*yes || (outcome = boil_simulation_finish(r, &h)) != BOIL_OK)
+    if (outcome != BOIL_OK || !*yes || (outcome = boil_simulation_finish(r)) != BOIL_OK)
         return outcome;
-    *yes = h.end == BOIL_RUN_DONE && h.quiet_count == 0;
-    boil_history_free(&h);
+    const boil_history *h = boil_simulation_so_far(r);
+    *yes = h->end == BOIL_RUN_DONE && h->quiet_count == 0;
     return BOIL_OK;
 }
 
 static boil_outcome boils_on(void *context, double heat_W, bool *yes)
 {
-    const held_case *c = context;
+    held_case *c = context;
     boil_plant trial = heated(c->plant, heat_W, c->boiling_point_K);
     boil_schedule s;
-    boil_simulation *r = NULL;
     boil_outcome outcome = feed(c, heat_W, &s);
     if (outcome == BOIL_OK)
-        outcome = boil_simulation_begin(&trial, &s, &c->options, &r);
+        outcome = boil_simulation_begin(&trial, &s, &c->options, &c->own);
     if (outcome == BOIL_OK)
-        outcome = stays_awake(r, yes);
-    boil_simulation_free(r);
+        outcome = stays_awake(c->own, yes);
     boil_schedule_free(&s);
     return outcome;
 }
@@ -235,7 +232,7 @@ boil_outcome boil_steady_state_hold(const boil_plant *p, const boil_run_options 
     boil_steady_state calm;
     double no, most, night_s = 14 * 3600, settled_s = 2 * 3600;
     boil_outcome outcome = boil_steady_state_at(p, 0, &calm);
-    held_case c = {p, *o, calm.boiling_point_K, p->fittings.lid_on ? night_s : settled_s};
+    held_case c = {p, *o, calm.boiling_point_K, p->fittings.lid_on ? night_s : settled_s, NULL};
     c.options.row_interval_s = 0;
     *heat_W = calm.losses_W;
     most = 4 * calm.losses_W;
@@ -244,5 +241,6 @@ boil_outcome boil_steady_state_hold(const boil_plant *p, const boil_run_options 
         boil_bisection search = {boils_on, &c, *heat_W, most, 1.08, 0.01};
         outcome = boil_bisect(&search, &no, heat_W);
     }
+    boil_simulation_free(c.own);
     return outcome;
 }

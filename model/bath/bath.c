@@ -1,10 +1,8 @@
 #include "bath/bath.h"
 
 #include <math.h>
-#include <stdlib.h>
 #include <string.h>
 
-#include "base/array.h"
 #include "equipment/heat_control.h"
 #include "properties/water.h"
 
@@ -72,14 +70,9 @@ bool boil_bath_is_stirred(const boil_bath *b)
     return b->mixer_on || b->paddle_on;
 }
 
-boil_outcome boil_bath_add_feed(boil_bath *b, const boil_bath_feed *f)
+void boil_bath_add_feed(boil_bath *b, const boil_bath_feed *f)
 {
-    boil_bath_feed *list = boil_array_reserve(b->feeds, &b->feeds_capacity, b->feeds_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    b->feeds = list;
-    list[b->feeds_count++] = *f;
-    return BOIL_OK;
+    b->feeds[b->feeds_count++] = *f;
 }
 
 bool boil_bath_takes(const boil_bath_feed *f)
@@ -259,13 +252,4 @@ double boil_bath_fire(const boil_bath *b, double sensor_K)
     if (!b->heat_controlled)
         return b->dial;
     return b->fire_lit ? boil_heat_control_fire(&b->plant->heat_control, b->heat_set_K, sensor_K) : 0;
-}
-
-void boil_bath_free(boil_bath *b)
-{
-    free(b->bodies);
-    free(b->feeds);
-    b->bodies = NULL;
-    b->feeds = NULL;
-    b->bodies_count = b->feeds_count = b->bodies_capacity = b->feeds_capacity = 0;
 }

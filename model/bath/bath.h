@@ -156,22 +156,21 @@ typedef struct {
     bool fire_wanted, fire_lit; /* by the control; lit: after the call has been answered */
     bool high_limit_out;        /* the high limit has put the heat out */
     bool mixer_on, lid_on;
-    double paddle_until_s; /* it is stirred by hand until then */
-    bool paddle_on;        /* in this stretch */
-    bool valve_wanted;     /* what the water control has decided */
-    bool valve_set;        /* what the valve was told, a dead time later; the interlock may still keep it shut */
-    bool valve_free;       /* of the interlock: it has boiled for long enough */
-    bool layer_held;       /* the layer turns over at its held factor: no boil has come back within the last minute */
-    boil_bath_body *bodies;
-    size_t bodies_count, bodies_capacity;
+    double paddle_until_s;  /* it is stirred by hand until then */
+    bool paddle_on;         /* in this stretch */
+    bool valve_wanted;      /* what the water control has decided */
+    bool valve_set;         /* what the valve was told, a dead time later; the interlock may still keep it shut */
+    bool valve_free;        /* of the interlock: it has boiled for long enough */
+    bool layer_held;        /* the layer turns over at its held factor: no boil has come back within the last minute */
+    boil_bath_body *bodies; /* room for these two is the caller's */
+    size_t bodies_count;
     boil_bath_feed *feeds;
-    size_t feeds_count, feeds_capacity;
+    size_t feeds_count;
 } boil_bath;
 
 /* Set the bath up for a plant (kept by reference) and fill y[0..BOIL_STATE_FIXED): charged, nothing in it, QUIET, no steam held.
    *hot: it starts at its boiling point. BOIL_OUT_OF_RANGE: no such bath. See boil_modes_start of bath/modes.h. */
 boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot);
-void boil_bath_free(boil_bath *b);
 
 void boil_bath_set_draught(boil_bath *b, double draught_m_s); /* of the air over it */
 /* So near, K, a reading has reached the threshold of a control: a bath may begin right at one, and rounding must not decide there. */
@@ -184,8 +183,7 @@ bool boil_bath_is_stirred(const boil_bath *b); /* by mixer or paddle */
 
 size_t boil_bath_unknowns(const boil_bath *b);
 
-/* Begins to flow. BOIL_NO_MEMORY: it does not. */
-boil_outcome boil_bath_add_feed(boil_bath *b, const boil_bath_feed *f);
+void boil_bath_add_feed(boil_bath *b, const boil_bath_feed *f); /* begins to flow; there is room for it */
 
 bool boil_bath_takes(const boil_bath_feed *f); /* out of the tank: bailed or drained */
 

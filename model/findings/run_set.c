@@ -31,8 +31,9 @@ typedef struct {
     const boil_schedule *schedule;
     const boil_run_options *options;
     boil_run_set *set;
-    boil_triggers triggers;
-    boil_run_of_set as; /* how what is made now differs from what was asked for */
+    boil_simulation *own;           /* in which each is made */
+    boil_triggers triggers, latest; /* of all runs, and of that which is made */
+    boil_run_of_set as;             /* how what is made now differs from what was asked for */
 } making;
 
 /* Whether the run ends in a quiet spell in which water floated, enough to lower the freeboard had it let go, or that anything was put
@@ -43,25 +44,29 @@ static bool unresolved(const boil_history *h)
     return h->end == BOIL_RUN_DONE && last != NULL && isnan(last->end_s) && (!isnan(last->left_hot_m) || last->met > 0);
 }
 
-/* Without room for triggers none are looked for. */
-static boil_outcome carry_out(const making *m, const boil_schedule *s, const boil_run_options *o, boil_triggers *t,
-                              boil_history *h)
+static boil_outcome run(making *m, const boil_schedule *s, const boil_run_options *o, boil_history *h)
 {
-    if (t == NULL)
-        return boil_run_unchecked(m->plant, s, o, h);
-    boil_triggers_free(t);
-    return boil_trigger_watch(m->plant, s, o, t, h);
+    const boil_history *made;
+    *h = (boil_history){.end = BOIL_RUN_DONE};
+    boil_outcome outcome = boil_run_in(&m->own, m->plant, s, o, &made);
+    return outcome == BOIL_OK ? boil_simulation_hand_over(m->own, h) : outcome;
+}
+
+static boil_outcome carry_out(making *m, const boil_schedule *s, const boil_run_options *o, bool triggers, boil_history *h)
+{
+    m->latest.count = 0;
+    return triggers ? boil_trigger_watch(&m->own, m->plant, s, o, &m->latest, h) : run(m, s, o, h);
 }
 
 /* The same schedule with more time after it, and nothing done in that. */
-static boil_outcome go_on(const making *m, const boil_run_options *o, boil_triggers *t, boil_history *h)
+static boil_outcome go_on(making *m, const boil_run_options *o, bool triggers, boil_history *h)
 {
     boil_schedule longer = *m->schedule;
     while (longer.count > 0 && longer.actions[longer.count - 1].time_s > m->schedule->duration_s)
         longer.count--;
     longer.idle_after_s = m->schedule->duration_s;
     longer.duration_s += BOIL_RUN_SET_MORE_S;
-    return carry_out(m, &longer, o, t, h);
+    return carry_out(m, &longer, o, triggers, h);
 }
 
 /* What cannot be carried out is not left out: it is graded as not resolved. */
@@ -107,16 +112,15 @@ static boil_outcome add(making *m, const wanted_run *w)
 {
     boil_run_options with = options_of(m, w);
     boil_run_of_set *r = next(m, w->closures, (double)NAN);
-    boil_triggers found = {.count = 0}, *triggers = w->triggers ? &found : NULL;
     bool is_likely = w->closures == BOIL_CLOSURES_LIKELY && !m->as.usual_drift;
-    boil_outcome outcome = is_likely ? BOIL_OK : carry_out(m, m->schedule, &with, triggers, &r->history);
+    boil_outcome outcome = is_likely ? BOIL_OK : carry_out(m, m->schedule, &with, w->triggers, &r->history);
     const boil_history *seen = is_likely ? &m->set->likely : &r->history;
     if (outcome == BOIL_OK && w->further && unresolved(seen)) {
         boil_history_free(&r->history);
         r->continued = true;
-        outcome = go_on(m, &with, triggers, &r->history);
+        outcome = go_on(m, &with, w->triggers, &r->history);
     }
-    boil_triggers_move(&m->triggers, &found);
+    boil_triggers_move(&m->triggers, &m->latest);
     outcome = or_refused(outcome, r);
     if (outcome == BOIL_OK && (r->continued || !is_likely))
         m->set->count++;
@@ -128,10 +132,10 @@ static boil_outcome add_triggers(making *m)
     boil_outcome outcome = BOIL_OK;
     for (size_t i = 0; i < m->triggers.count && outcome == BOIL_OK; i++) {
         boil_run_of_set *r = next(m, BOIL_CLOSURES_TRIGGER, m->triggers.list[i].time_s);
-        outcome = or_refused(boil_trigger_follow(&m->triggers.list[i], m->schedule, &r->history), r);
+        outcome = or_refused(boil_trigger_follow(&m->triggers.list[i], &m->own, m->schedule, &r->history), r);
         m->set->count += outcome == BOIL_OK;
     }
-    boil_triggers_free(&m->triggers);
+    m->triggers.count = 0;
     return outcome;
 }
 
@@ -259,24 +263,29 @@ static boil_outcome add_held_back(making *m)
     return outcome;
 }
 
+static boil_outcome make_all(making *m)
+{
+    boil_run_options likely = *m->options;
+    likely.closures = BOIL_CLOSURES_LIKELY;
+    boil_outcome outcome = run(m, m->schedule, &likely, &m->set->likely);
+    if (outcome == BOIL_OK)
+        outcome = add_those(m, BOIL_CLOSURES_LIKELY, BOIL_CLOSURES_MILD_8);
+    if (outcome == BOIL_OK)
+        outcome = add_usual_drift(m);
+    if (outcome == BOIL_OK)
+        outcome = add_triggers(m);
+    if (outcome == BOIL_OK)
+        outcome = add_own_elevation(m);
+    return outcome == BOIL_OK ? add_held_back(m) : outcome;
+}
+
 static boil_outcome make(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_run_set *out)
 {
     making m = {.plant = p, .schedule = s, .options = o, .set = out};
-    boil_run_options likely = *o;
-    likely.closures = BOIL_CLOSURES_LIKELY;
-    boil_outcome outcome = boil_run_unchecked(p, s, &likely, &out->likely);
-    if (outcome != BOIL_OK)
-        return outcome;
-    outcome = add_those(&m, BOIL_CLOSURES_LIKELY, BOIL_CLOSURES_MILD_8);
-    if (outcome == BOIL_OK)
-        outcome = add_usual_drift(&m);
-    if (outcome == BOIL_OK)
-        outcome = add_triggers(&m);
-    if (outcome == BOIL_OK)
-        outcome = add_own_elevation(&m);
-    if (outcome == BOIL_OK)
-        outcome = add_held_back(&m);
+    boil_outcome outcome = make_all(&m);
     boil_triggers_free(&m.triggers);
+    boil_triggers_free(&m.latest);
+    boil_simulation_free(m.own);
     if (outcome != BOIL_OK)
         boil_run_set_free(out);
     return outcome;

@@ -19,18 +19,20 @@ typedef struct {
     double time_s, steam_kg;
 } boil_trigger;
 
-/* Largest potential first. All zero: none. */
+/* Largest potential first, behind them bases that are done with. All zero: none. */
 typedef struct {
     boil_trigger list[BOIL_TRIGGERS];
     size_t count;
+    boil_trigger worst; /* of the spell that a run is in */
+    boil_simulation *spare;
 } boil_triggers;
 
-/* A run carried out as by boil_run_unchecked, whose triggers are taken in. */
-boil_outcome boil_trigger_watch(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_triggers *found,
-                                boil_history *out);
+/* A run carried out in one's own workspace, whose triggers are taken in. */
+boil_outcome boil_trigger_watch(boil_simulation **own, const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                boil_triggers *found, boil_history *out);
 
-/* How it goes on from one of them; its base is worth nothing but freeing then. */
-boil_outcome boil_trigger_follow(const boil_trigger *t, const boil_schedule *s, boil_history *out);
+/* How it goes on from one of them, in one's own workspace. */
+boil_outcome boil_trigger_follow(const boil_trigger *t, boil_simulation **own, const boil_schedule *s, boil_history *out);
 
 void boil_triggers_move(boil_triggers *to, boil_triggers *from); /* the largest of both; `from` is left empty */
 void boil_triggers_free(boil_triggers *t);

@@ -14,6 +14,17 @@ void boil_jacobian_init(boil_jacobian *j, double *room, size_t unknowns)
         *by_block[i] = room;
 }
 
+void boil_jacobian_copy(boil_jacobian *to, const boil_jacobian *from, size_t unknowns)
+{
+    memcpy(to->lead, from->lead, sizeof to->lead);
+    to->w = 0;
+    if (unknowns == 0)
+        return;
+    memcpy(to->by_leads, from->by_leads, LEADS * unknowns * sizeof(double));
+    memcpy(to->on_leads, from->on_leads, LEADS * unknowns * sizeof(double));
+    memcpy(to->own, from->own, BLOCK * unknowns * sizeof(double));
+}
+
 /* Far above rounding of what the rates find by searches, far below where they bend. */
 static double increment(const boil_system *s, const double y[], size_t i)
 {

@@ -33,6 +33,9 @@ typedef struct {
 
 void boil_jacobian_init(boil_jacobian *j, double *room, size_t unknowns);
 
+/* A of another with so many unknowns, into room of one's own; what is made of it for a w is not copied. */
+void boil_jacobian_copy(boil_jacobian *to, const boil_jacobian *from, size_t unknowns);
+
 /* A at (t, y), whose rates are given; trial and dydt are room for a state and its rates. */
 void boil_jacobian_take(boil_jacobian *j, const boil_system *s, double t, const double y[], const double rates[],
                         double trial[], double dydt[]);

@@ -26,9 +26,13 @@ typedef struct {
 
 typedef struct boil_march boil_march;
 
-boil_march *boil_march_create(void);              /* NULL: no memory */
-void boil_march_free(boil_march *m);              /* NULL is fine */
-boil_march *boil_march_copy(const boil_march *m); /* to be begun: from there it goes on as the original does. NULL: no memory */
+boil_march *boil_march_create(void); /* NULL: no memory */
+void boil_march_free(boil_march *m); /* NULL is fine */
+
+/* It becomes one that has not marched yet, with room for so many unknowns; or what another is that was reset: once begun it goes on as
+   that would. BOIL_NO_MEMORY: it has too little room, and gets no more. */
+boil_outcome boil_march_reset(boil_march *m, size_t unknowns);
+boil_outcome boil_march_copy(boil_march *to, const boil_march *from);
 
 /* Before the first step, and after any change of y or of the system from outside. What the problem refers to must stand until the
    next beginning. BOIL_NO_MEMORY: more unknowns than ever before, and no room for them. */

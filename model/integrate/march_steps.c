@@ -22,26 +22,26 @@ static size_t counted_block(size_t number, void *context)
     return boil_system_block(&m->is.system, number);
 }
 
-static void set_room(boil_march *m)
+static void set_room(boil_march *m, double *room, size_t capacity)
 {
-    boil_step_init(&m->step, m->room, m->capacity);
-    m->slope0 = m->room + BOIL_STEP_ROOM * m->capacity;
-    m->slope1 = m->slope0 + m->capacity;
-}
-
-static boil_outcome reserve(boil_march *m, size_t unknowns)
-{
-    if (unknowns <= m->capacity)
-        return BOIL_OK;
-    size_t capacity = 2 * unknowns;
-    double *room = realloc(m->room, ROOM * capacity * sizeof *room);
-    if (!room)
-        return BOIL_NO_MEMORY;
-    memset(room, 0, ROOM * capacity * sizeof *room);
     m->room = room;
     m->capacity = capacity;
+    boil_step_init(&m->step, room, capacity);
+    m->slope0 = room + BOIL_STEP_ROOM * capacity;
+    m->slope1 = m->slope0 + capacity;
+}
+
+/* Where it grows nothing is kept of what was in it. */
+static boil_outcome reserve(boil_march *m, size_t capacity)
+{
+    if (capacity <= m->capacity)
+        return BOIL_OK;
+    double *room = calloc(ROOM * capacity, sizeof *room);
+    if (!room)
+        return BOIL_NO_MEMORY;
+    free(m->room);
     m->age = -1;
-    set_room(m);
+    set_room(m, room, capacity);
     return BOIL_OK;
 }
 
@@ -53,6 +53,18 @@ boil_march *boil_march_create(void)
     return m;
 }
 
+boil_outcome boil_march_reset(boil_march *m, size_t unknowns)
+{
+    boil_outcome outcome = reserve(m, unknowns);
+    if (outcome != BOIL_OK)
+        return outcome;
+    double *room = m->room;
+    size_t capacity = m->capacity;
+    *m = (boil_march){.age = -1};
+    set_room(m, room, capacity);
+    return BOIL_OK;
+}
+
 void boil_march_free(boil_march *m)
 {
     if (m)
@@ -60,23 +72,17 @@ void boil_march_free(boil_march *m)
     free(m);
 }
 
-boil_march *boil_march_copy(const boil_march *m)
+boil_outcome boil_march_copy(boil_march *to, const boil_march *from)
 {
-    boil_march *copy = malloc(sizeof *copy);
-    if (!copy)
-        return NULL;
-    *copy = *m;
-    if (m->capacity == 0)
-        return copy;
-    size_t bytes = ROOM * m->capacity * sizeof(double);
-    copy->room = malloc(bytes);
-    if (!copy->room) {
-        free(copy);
-        return NULL;
-    }
-    memcpy(copy->room, m->room, bytes);
-    set_room(copy);
-    return copy;
+    boil_outcome outcome = reserve(to, from->capacity);
+    if (outcome != BOIL_OK)
+        return outcome;
+    double *room = to->room;
+    size_t capacity = to->capacity;
+    *to = *from;
+    set_room(to, room, capacity);
+    boil_jacobian_copy(&to->step.jacobian, &from->step.jacobian, from->is.system.unknowns);
+    return BOIL_OK;
 }
 
 static bool is_kept(const boil_march *m, const boil_march_problem *p)
@@ -88,7 +94,8 @@ static bool is_kept(const boil_march *m, const boil_march_problem *p)
 
 boil_outcome boil_march_begin(boil_march *m, const boil_march_problem *p, double t, const double y[])
 {
-    boil_outcome outcome = reserve(m, p->system.unknowns);
+    size_t unknowns = p->system.unknowns;
+    boil_outcome outcome = reserve(m, unknowns > m->capacity ? 2 * unknowns : unknowns);
     if (outcome != BOIL_OK)
         return outcome;
     if (!is_kept(m, p))

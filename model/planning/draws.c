@@ -5,9 +5,9 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "case/checks.h"
 #include "findings/findings.h"
 #include "planning/learn.h"
-#include "simulate/run.h"
 
 #define LATE_S 1.0 /* by the steps of a run */
 
@@ -70,32 +70,33 @@ static void judge(const boil_planning *g, const boil_plant *plant, const boil_pl
 }
 
 static boil_outcome run(const boil_planning *g, const boil_plant *plant, const boil_plan_job jobs[], const boil_plan_carried *c,
-                        boil_plan_draw *out)
+                        boil_simulation **own, boil_plan_draw *out)
 {
     boil_run_options o = g->options;
-    boil_history h;
+    const boil_history *h;
     boil_findings found;
     o.row_interval_s = 0;
-    boil_outcome outcome = boil_run(plant, &c->schedule, &o, &h);
+    if (!boil_check_case(plant, &c->schedule, &o))
+        return BOIL_BAD_INPUT;
+    boil_outcome outcome = boil_run_in(own, plant, &c->schedule, &o, &h);
     if (outcome != BOIL_OK)
         return outcome;
-    judge(g, plant, jobs, c, &h, out);
-    outcome = boil_findings_of(plant, &c->schedule, NULL, &h, NULL, 0, &found, NULL);
+    judge(g, plant, jobs, c, h, out);
+    outcome = boil_findings_of(plant, &c->schedule, NULL, h, NULL, 0, &found, NULL);
     if (outcome == BOIL_OK)
         judge_findings(&found, out);
     boil_findings_free(&found);
-    boil_history_free(&h);
     return outcome;
 }
 
 boil_outcome boil_plan_draw_of(const boil_planning *g, const boil_plan_timetable *t, const boil_plant *plant,
-                               const boil_plan_job jobs[], boil_plan_draw *out)
+                               const boil_plan_job jobs[], boil_simulation **own, boil_plan_draw *out)
 {
     boil_plan_carried c = {.acts = NULL};
     *out = boil_plan_draw_failed();
     boil_outcome outcome = carry(g, t, plant, jobs, &c);
     if (outcome == BOIL_OK)
-        outcome = run(g, plant, jobs, &c, out);
+        outcome = run(g, plant, jobs, &c, own, out);
     if (outcome != BOIL_OK)
         *out = boil_plan_draw_failed();
     boil_plan_carried_free(&c);

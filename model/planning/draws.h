@@ -5,6 +5,7 @@
 #define BOIL_PLANNING_DRAWS_H
 
 #include "planning/proof.h"
+#include "simulate/run.h"
 
 enum { BOIL_PLAN_DRAW_FINDINGS = 12 };
 
@@ -20,9 +21,9 @@ typedef struct {
 boil_plan_draw boil_plan_draw_failed(void);
 
 /* The timetable in another plant, with the jobs as they are there, as many as the problem has and in its order: loads wait for the boil
-   in it as in the plan. A run that fails is a draw that does not hold. BOIL_OK or BOIL_NO_MEMORY. */
+   in it as in the plan; in one's own workspace. A run that fails is a draw that does not hold. BOIL_OK or BOIL_NO_MEMORY. */
 boil_outcome boil_plan_draw_of(const boil_planning *g, const boil_plan_timetable *t, const boil_plant *plant,
-                               const boil_plan_job jobs[], boil_plan_draw *out);
+                               const boil_plan_job jobs[], boil_simulation **own, boil_plan_draw *out);
 
 typedef struct {
     boil_odds holds, back;

@@ -2,7 +2,6 @@
 
 #include <math.h>
 
-#include "base/array.h"
 #include "base/constants.h"
 #include "case/carried_in.h"
 #include "case/load.h"
@@ -18,18 +17,17 @@ typedef boil_actions_moment moment;
 /* What is added ---------------------------------------------------------------------------------------------------- */
 
 /* From now on, `mass_kg` over a time. */
-static boil_outcome add_feed(const moment *m, boil_bath_feed feed, double mass_kg, double over_s)
+static void add_feed(const moment *m, boil_bath_feed feed, double mass_kg, double over_s)
 {
     boil_bath *b = m->bath;
     feed.start_s = m->time_s;
     feed.end_s = feed.tap > 0 ? (double)INFINITY : m->time_s + over_s;
     feed.rate_kg_s = mass_kg / over_s;
     if (!(feed.rate_kg_s > 0))
-        return BOIL_OK;
-    boil_outcome outcome = boil_bath_add_feed(b, &feed);
-    if (outcome == BOIL_OK && feed.kind == BOIL_FEED_WATER)
+        return;
+    boil_bath_add_feed(b, &feed);
+    if (feed.kind == BOIL_FEED_WATER)
         boil_bath_begin_layer(b, feed.start_s, feed.enthalpy_J_kg);
-    return outcome;
 }
 
 static boil_bath_feed water_at(double temperature_K)
@@ -38,35 +36,32 @@ static boil_bath_feed water_at(double temperature_K)
 }
 
 /* Mass and time stand alike in all that is added. */
-static boil_outcome pour(const boil_action *a, const moment *m, boil_bath_feed feed)
+static void pour(const boil_action *a, const moment *m, boil_bath_feed feed)
 {
     const boil_action_water *w = &a->is.water;
-    if (m->addition == 0) {
-        boil_outcome outcome = boil_recorder_addition(m->recorder, m->time_s, a->kind, w->mass_kg, w->over_s, m->bath, m->view);
-        if (outcome != BOIL_OK)
-            return outcome;
-    }
+    if (m->addition == 0)
+        boil_recorder_addition(m->recorder, m->time_s, a->kind, w->mass_kg, w->over_s, m->bath, m->view);
     feed.addition = m->addition > 0 ? m->addition : m->recorder->history->additions_count;
     feed.tap = m->tap;
     feed.goal = a->pour.goal;
     feed.goal_value = a->pour.goal_value;
-    return add_feed(m, feed, w->mass_kg, w->over_s);
+    add_feed(m, feed, w->mass_kg, w->over_s);
 }
 
-static boil_outcome water(const boil_action *a, const moment *m)
+static void water(const boil_action *a, const moment *m)
 {
-    return pour(a, m, water_at(a->is.water.temperature_K));
+    pour(a, m, water_at(a->is.water.temperature_K));
 }
 
-static boil_outcome liquid(const boil_action *a, const moment *m)
+static void liquid(const boil_action *a, const moment *m)
 {
     const boil_action_liquid *l = &a->is.liquid;
     boil_bath_feed f = {.kind = BOIL_FEED_LIQUID, .kilogram = boil_mixture_of(l->blend, l->salt_fraction)};
     f.enthalpy_J_kg = boil_solution_heat(&f.kilogram, l->temperature_K).enthalpy_J;
-    return pour(a, m, f);
+    pour(a, m, f);
 }
 
-static boil_outcome salts(const boil_action *a, const moment *m)
+static void salts(const boil_action *a, const moment *m)
 {
     const boil_action_salts *s = &a->is.salts;
     boil_bath_feed f = {.kind = BOIL_FEED_SALTS};
@@ -74,18 +69,19 @@ static boil_outcome salts(const boil_action *a, const moment *m)
         f.kilogram.salt[i] = s->blend[i];
         f.enthalpy_J_kg += s->blend[i] * boil_salt_solid_enthalpy(i, s->temperature_K);
     }
-    return pour(a, m, f);
+    pour(a, m, f);
 }
 
 /* Out of the bath, by a tap: its result is of another kind. */
-static boil_outcome take(const boil_action *a, const moment *m)
+static void take(const boil_action *a, const moment *m)
 {
     boil_bath_feed f = {.kind = a->kind == BOIL_ACTION_BAIL ? BOIL_FEED_BAIL : BOIL_FEED_DRAIN,
                         .tap = m->tap,
                         .goal = a->pour.goal,
                         .goal_value = a->pour.goal_value};
-    boil_outcome outcome = m->addition > 0 ? BOIL_OK : boil_recorder_take(m->recorder, m->time_s, a->kind, m->bath, m->view);
-    return outcome ? outcome : add_feed(m, f, a->is.take.volume_m3, a->is.take.over_s);
+    if (m->addition == 0)
+        boil_recorder_take(m->recorder, m->time_s, a->kind, m->bath, m->view);
+    add_feed(m, f, a->is.take.volume_m3, a->is.take.over_s);
 }
 
 /* How warm it is poured, K: as it is said, or as the room; never so cold that it crystallises, nor over its own boil. */
@@ -99,23 +95,20 @@ static double run_back_at(const boil_action *a, const moment *m, const boil_mixt
 }
 
 /* What was kept, as a liquid: what had not been dissolved is, by then. */
-static boil_outcome run_back(const boil_action *a, const moment *m)
+static void run_back(const boil_action *a, const moment *m)
 {
     double mass_kg = boil_mixture_mass(m->kept);
     if (!(mass_kg > 0))
-        return BOIL_OK;
+        return;
     boil_bath_feed f = {.kind = BOIL_FEED_LIQUID, .kilogram = {.water = m->kept->water / mass_kg}};
     for (int i = 0; i < BOIL_SALTS; i++)
         f.kilogram.salt[i] = m->kept->salt[i] / mass_kg;
     f.enthalpy_J_kg = boil_solution_heat(&f.kilogram, run_back_at(a, m, &f.kilogram)).enthalpy_J;
-    boil_outcome outcome =
-        boil_recorder_addition(m->recorder, m->time_s, BOIL_ACTION_LIQUID, mass_kg, a->is.back.over_s, m->bath, m->view);
-    if (outcome != BOIL_OK)
-        return outcome;
+    boil_recorder_addition(m->recorder, m->time_s, BOIL_ACTION_LIQUID, mass_kg, a->is.back.over_s, m->bath, m->view);
     f.addition = m->recorder->history->additions_count;
     boil_recorder_run_back(m->recorder, m->kept);
     *m->kept = (boil_mixture){0};
-    return add_feed(m, f, mass_kg, a->is.back.over_s);
+    add_feed(m, f, mass_kg, a->is.back.over_s);
 }
 
 /* Loads ------------------------------------------------------------------------------------------------------------ */
@@ -128,16 +121,12 @@ static double same_moment(double s)
     return round(s * per_s) / per_s;
 }
 
-static boil_outcome add_body(const moment *m, const boil_action *a, boil_bath_body o)
+static void add_body(const moment *m, const boil_action *a, boil_bath_body o)
 {
     const boil_load *l = &a->is.load;
     boil_bath *b = m->bath;
     if (!(o.body.mass_kg > 0 || o.pocket_kg > 0))
-        return BOIL_OK;
-    boil_bath_body *list = boil_array_reserve(b->bodies, &b->bodies_capacity, b->bodies_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    b->bodies = list;
+        return;
     o.name = a->name;
     o.coefficient_W_m2K = l->coefficient_W_m2K;
     o.entry_K = o.pocket_kg > 0 ? o.entry_K : l->temperature_K;
@@ -150,8 +139,7 @@ static boil_outcome add_body(const moment *m, const boil_action *a, boil_bath_bo
     o.boil_left_s = l->at_boil ? l->immersed_s : 0;
     o.as_of_s = m->time_s;
     o.latest_s = l->latest_s > 0 ? fmax(l->latest_s, o.in_end_s) : (double)INFINITY;
-    list[b->bodies_count++] = o;
-    return BOIL_OK;
+    b->bodies[b->bodies_count++] = o;
 }
 
 /* The share of a layer that goes with a load lowered through it, per second. All of it is all but a hundredth. */
@@ -187,7 +175,7 @@ static boil_bath_body trapped(const boil_load *l, const boil_bath *b, size_t num
                             .load = number};
 }
 
-static boil_outcome load(const boil_action *a, const moment *m)
+static void load(const boil_action *a, const moment *m)
 {
     const boil_load *l = &a->is.load;
     const boil_rates_solution *s = &m->view->solution;
@@ -197,17 +185,11 @@ static boil_outcome load(const boil_action *a, const moment *m)
     parts.takes_share_s = takes_share(m, l);
     parts.drag_out_kg =
         boil_drag_out(l, boil_rates_viscosity(m->bath, s), s->density_kg_m3, m->bath->plant->transport.surface_tension_N_m);
-    boil_outcome outcome = boil_recorder_load(m->recorder, m->time_s, l, m->bath, m->view, &parts.load);
-    basket.load = parts.load;
-    if (outcome == BOIL_OK)
-        outcome = add_body(m, a, parts);
-    if (outcome == BOIL_OK)
-        outcome = add_body(m, a, basket);
-    if (outcome == BOIL_OK)
-        outcome = add_body(m, a, trapped(l, m->bath, parts.load));
-    if (outcome == BOIL_OK)
-        outcome = add_feed(m, water_at(boil_carried_in_K(l, m->bath->air.saturation_K)), boil_load_rinse(l), l->lowering_s);
-    return outcome;
+    basket.load = parts.load = boil_recorder_load(m->recorder, m->time_s, l, m->bath, m->view);
+    add_body(m, a, parts);
+    add_body(m, a, basket);
+    add_body(m, a, trapped(l, m->bath, parts.load));
+    add_feed(m, water_at(boil_carried_in_K(l, m->bath->air.saturation_K)), boil_load_rinse(l), l->lowering_s);
 }
 
 /* What has not let go yet comes out again. */
@@ -219,7 +201,7 @@ static void lift_hollows(boil_bath *b, const boil_bath_body *o)
 }
 
 /* Begin to lift the loads of a name; 0 lifts all. */
-static boil_outcome lift(const boil_action *a, const moment *m)
+static void lift(const boil_action *a, const moment *m)
 {
     for (size_t i = 0; i < m->bath->bodies_count; i++) {
         boil_bath_body *o = &m->bath->bodies[i];
@@ -231,7 +213,6 @@ static boil_outcome lift(const boil_action *a, const moment *m)
         o->at_boil = false;
         lift_hollows(m->bath, o);
     }
-    return BOIL_OK;
 }
 
 /* What is switched ------------------------------------------------------------------------------------------------- */
@@ -245,7 +226,7 @@ static void put_under_control(boil_bath *b, double set_point_K)
     b->heat_set_K = set_point_K;
 }
 
-static boil_outcome heat(const boil_action *a, const moment *m)
+static void heat(const boil_action *a, const moment *m)
 {
     const boil_heat_control *c = &m->bath->plant->heat_control;
     boil_bath *b = m->bath;
@@ -270,48 +251,42 @@ static boil_outcome heat(const boil_action *a, const moment *m)
         b->heat_controlled = false;
         break;
     }
-    return BOIL_OK;
 }
 
-static boil_outcome mixer(const boil_action *a, const moment *m)
+static void mixer(const boil_action *a, const moment *m)
 {
     m->bath->mixer_on = a->is.on;
-    return BOIL_OK;
 }
 
-static boil_outcome stir(const boil_action *a, const moment *m)
+static void stir(const boil_action *a, const moment *m)
 {
     m->bath->paddle_until_s = fmax(m->bath->paddle_until_s, m->time_s + a->is.stir_s);
-    return BOIL_OK;
 }
 
-static boil_outcome lid(const boil_action *a, const moment *m)
+static void lid(const boil_action *a, const moment *m)
 {
     m->bath->lid_on = a->is.on;
-    return BOIL_OK;
 }
 
-static boil_outcome exhaust(const boil_action *a, const moment *m)
+static void exhaust(const boil_action *a, const moment *m)
 {
     const boil_plant *p = m->bath->plant;
     boil_bath_set_draught(m->bath, a->is.on ? p->ambient.draught_m_s : p->fittings.still_draught_m_s);
-    return BOIL_OK;
 }
 
-static boil_outcome crust(const boil_action *a, const moment *m)
+static void crust(const boil_action *a, const moment *m)
 {
     (void)a;
     boil_modes_break_crust(m->bath, m->state, m->view);
-    return BOIL_OK;
 }
 
-boil_outcome boil_actions_apply(const boil_action *a, const boil_actions_moment *m)
+void boil_actions_apply(const boil_action *a, const boil_actions_moment *m)
 {
-    static int (*const apply[])(const boil_action *a, const moment *m) = {
+    static void (*const apply[])(const boil_action *a, const moment *m) = {
         [BOIL_ACTION_LOAD] = load,       [BOIL_ACTION_LIFT] = lift,   [BOIL_ACTION_WATER] = water, [BOIL_ACTION_SALTS] = salts,
         [BOIL_ACTION_LIQUID] = liquid,   [BOIL_ACTION_HEAT] = heat,   [BOIL_ACTION_MIXER] = mixer, [BOIL_ACTION_LID] = lid,
         [BOIL_ACTION_EXHAUST] = exhaust, [BOIL_ACTION_CRUST] = crust, [BOIL_ACTION_BAIL] = take,   [BOIL_ACTION_DRAIN] = take,
         [BOIL_ACTION_RETURN] = run_back, [BOIL_ACTION_STIR] = stir,
     };
-    return apply[a->kind](a, m);
+    apply[a->kind](a, m);
 }

@@ -19,8 +19,11 @@ typedef struct {
     size_t tap, addition; /* of a pour by a tap: its place plus one, and that of its result once it has one; 0: none */
 } boil_actions_moment;
 
-/* A pour by a tap begins to flow, and flows until its feed is ended. Switches what is switched, breaks a crust, begins feeds and lifting, and adds the bodies of a load behind those in the bath,
-   as warm as they come (entry_K) and without unknowns yet: the caller gives them theirs. BOIL_OK or BOIL_NO_MEMORY. */
-boil_outcome boil_actions_apply(const boil_action *a, const boil_actions_moment *m);
+enum { BOIL_ACTIONS_BODIES = 3 }; /* of a load, at most: parts, basket, water in hollows */
+
+/* A pour by a tap begins to flow, and flows until its feed is ended. Switches what is switched, breaks a crust, begins feeds and
+   lifting, and adds the bodies of a load behind those in the bath, as warm as they come (entry_K) and without unknowns yet: the
+   caller gives them theirs. There is room for what it begins; a load begins one feed, as any pour does. */
+void boil_actions_apply(const boil_action *a, const boil_actions_moment *m);
 
 #endif

@@ -1,7 +1,6 @@
 #include "simulate/recorder.h"
 
 #include <math.h>
-#include <stdlib.h>
 
 #include "base/constants.h"
 #include "base/array.h"
@@ -11,13 +10,14 @@
 /* simulate/recorder.c -- the recorder as a whole, the automatic valve, and the rows of the trace. */
 static const double NEVER = (double)NAN;
 
-boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, const boil_run_options *o,
-                                 const boil_bath *b, const double y[], const boil_rates_view *v)
+void boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, const boil_run_options *o,
+                         const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     bool finer = o->row_fast_s > 0 && o->row_fast_s < o->row_interval_s;
-    *history = (boil_history){.end = BOIL_RUN_DONE};
     *r = (boil_recorder){.history = history,
                          .plant = p,
+                         .rows_capacity = r->rows_capacity,
+                         .unknowns = r->unknowns,
                          .row_unit_s = finer ? o->row_fast_s : o->row_interval_s,
                          .row_units = finer ? (size_t)lround(o->row_interval_s / o->row_fast_s) : 1,
                          .surged_s = -(double)INFINITY,
@@ -25,14 +25,8 @@ boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const 
                          .quiet_start = !b->boiling};
     boil_recorder_summary_begin(&history->summary, b, v);
     boil_recorder_watch_begin(r);
-    return b->boiling ? BOIL_OK : boil_recorder_mode(r, 0, b, y, v);
-}
-
-void boil_recorder_free(boil_recorder *r)
-{
-    free(r->unknowns);
-    r->unknowns = NULL;
-    r->unknowns_capacity = 0;
+    if (!b->boiling)
+        boil_recorder_mode(r, 0, b, y, v);
 }
 
 void boil_recorder_restart(boil_recorder *r)
@@ -90,18 +84,7 @@ static boil_recorder_peak peaks_of(boil_recorder *r, double t, const boil_bath *
     return p;
 }
 
-static boil_outcome valve_moves(boil_recorder *r, double t)
-{
-    boil_history *h = r->history;
-    double *list = boil_array_reserve(h->valve_s, &r->valve_capacity, h->valve_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    h->valve_s = list;
-    list[h->valve_count++] = t;
-    return BOIL_OK;
-}
-
-static boil_outcome watch_control(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
+static void watch_control(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
 {
     boil_summary *s = &r->history->summary;
     if (r->valve_was_open) {
@@ -109,25 +92,24 @@ static boil_outcome watch_control(boil_recorder *r, double t, const boil_bath *b
         if (!b->boiling)
             s->valve_quiet_kg += r->plant->control.rate_kg_s * (t - r->last_s);
     }
-    boil_outcome outcome = v->control.valve_open != r->valve_was_open ? valve_moves(r, t) : BOIL_OK;
+    if (v->control.valve_open != r->valve_was_open)
+        r->history->valve_s[r->history->valve_count++] = t;
     s->valve_openings += v->control.valve_open && !r->valve_was_open;
     r->valve_was_open = v->control.valve_open;
-    return outcome;
 }
 
-boil_outcome boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
+void boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     boil_recorder_peak peak = peaks_of(r, t, b, v);
     boil_recorder_watch_spells(r, t, b, y, v, &peak);
     boil_recorder_watch_summary(r, t, b, v, &peak);
     boil_recorder_watch(r, t, b, v, &peak);
-    boil_outcome outcome = watch_control(r, t, b, v);
+    watch_control(r, t, b, v);
     boil_recorder_settle_spells(r, t);
     if (b->boiling)
         r->boiling_s += t - r->last_s;
     r->last_s = t;
     r->layer_m = v->layer.thickness_m;
-    return outcome;
 }
 
 static double coldest_load(const boil_bath *b, const double y[])
@@ -226,19 +208,6 @@ static void begin_rows(boil_recorder *r, bool fast, double t0)
     size_t first = (size_t)floor(t0 / r->row_unit_s) + 1;
     if (fast && r->history->rows_count > 0 && first < r->row_count)
         put_row(r, first);
-}
-
-boil_outcome boil_recorder_enter(boil_recorder *r, const boil_bath *b, const boil_recorder_step *step)
-{
-    size_t n = boil_bath_unknowns(b);
-    r->step = *step;
-    while (r->unknowns_capacity < n) {
-        double *moved = boil_array_reserve(r->unknowns, &r->unknowns_capacity, r->unknowns_capacity, sizeof *moved);
-        if (!moved)
-            return BOIL_NO_MEMORY;
-        r->unknowns = moved;
-    }
-    return BOIL_OK;
 }
 
 boil_outcome boil_recorder_inside(boil_recorder *r, const boil_bath *b, double t, boil_rates_guess *guess, boil_rates_view *v)

@@ -37,7 +37,7 @@ typedef struct {
     size_t row_count, row_units;   /* of the next one; from one to the next while nothing moves fast */
     double fast_until_s;           /* a second beyond the last step in which it did */
     size_t action;                 /* that is being carried out */
-    size_t acts_capacity, loads_capacity, additions_capacity, takes_capacity, quiet_capacity, rows_capacity, valve_capacity;
+    size_t rows_capacity;
     bool valve_was_open;
     double valve_open_s;
     double last_below_K;                    /* the boiling point, as of the last moment */
@@ -58,22 +58,19 @@ typedef struct {
     boil_extreme inside;     /* the highest level, m, between the ends of that step; NaN: none higher is known */
     double coolest_K, hottest_K; /* of the bath on the way; NaN likewise */
     double *unknowns;        /* room for a state between two steps */
-    size_t unknowns_capacity;
 } boil_recorder;
 
-/* Before the first step. `history` is emptied. */
-boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, const boil_run_options *o,
-                                 const boil_bath *b, const double y[], const boil_rates_view *v);
-void boil_recorder_free(boil_recorder *r);
+/* Before the first step, of an empty history. Room for its lists, but for that of the rows, and for a state is the caller's. */
+void boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, const boil_run_options *o,
+                         const boil_bath *b, const double y[], const boil_rates_view *v);
 
-/* An action begins. The number of the load is its index in history->loads. */
-boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
-                                size_t *number);
+/* An action begins. Gives the number of the load, its index in history->loads. */
+size_t boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v);
 /* unheated: as of boil_recorder_unheated, then. */
 void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_out_kg, double unheated);
 /* Water, liquid or salts. */
-boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s,
-                                    const boil_bath *b, const boil_rates_view *v);
+void boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s,
+                            const boil_bath *b, const boil_rates_view *v);
 
 /* What was kept begins to run back in: the last addition. */
 void boil_recorder_run_back(boil_recorder *r, const boil_mixture *kept);
@@ -82,14 +79,13 @@ void boil_recorder_run_back(boil_recorder *r, const boil_mixture *kept);
 void boil_recorder_meet(boil_recorder *r, double t);
 
 /* Bail or drain. */
-boil_outcome boil_recorder_take(boil_recorder *r, double t, boil_action_kind kind, const boil_bath *b,
-                                const boil_rates_view *v);
+void boil_recorder_take(boil_recorder *r, double t, boil_action_kind kind, const boil_bath *b, const boil_rates_view *v);
 
 /* The mode has just changed; bath and view are as after the change. */
-boil_outcome boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
+void boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
 
-/* The state after a step, or after actions at the same time. BOIL_NO_MEMORY when it could not be kept. */
-boil_outcome boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
+/* The state after a step, or after actions at the same time. */
+void boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
 
 /* What the mean of a body lacks of the way from its entry to the bath, 1 to 0: of a moment it keeps that of the one before. */
 double boil_recorder_unheated(const boil_bath_body *o, const double y[], const boil_rates_view *v);
@@ -97,9 +93,7 @@ double boil_recorder_unheated(const boil_bath_body *o, const double y[], const b
 /* The march begins anew: what comes next may have a kink, so nothing is fitted across it. */
 void boil_recorder_restart(boil_recorder *r);
 
-/* A step begins to be told: BOIL_NO_MEMORY when there is no room to look into it. Parts: in how many it is worth telling, one for its
-   end alone, from what is at its ends. */
-boil_outcome boil_recorder_enter(boil_recorder *r, const boil_bath *b, const boil_recorder_step *step);
+/* In how many parts the step that begins to be told, r->step, is worth telling, one for its end alone, from what is at its ends. */
 int boil_recorder_parts(const boil_recorder *r, const boil_rates_view *a, const boil_rates_view *b);
 
 /* The state at a moment of that step, into r->unknowns, by cubic Hermite interpolation, and all that follows from it. */
@@ -109,14 +103,13 @@ boil_outcome boil_recorder_inside(boil_recorder *r, const boil_bath *b, double t
 void boil_recorder_look_inside(boil_recorder *r, const boil_bath *b, const boil_rates_view *before,
                                const boil_rates_view *after);
 
-/* Rows due in (t0, t1] of that step; call before anything changes at t1. */
+/* Rows due in (t0, t1] of that step; call before anything changes at t1. BOIL_NO_MEMORY, as below: no room for a row. */
 boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b);
 
 /* Of a close trace, a row as things are after a jump: beside that before it. */
 boil_outcome boil_recorder_row_now(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const double y[]);
 
-/* After the last step: closes what is open and fills the summary's end, and a trace ends there, whatever its interval.
-   BOIL_NO_MEMORY when there is no room for that row. */
+/* After the last step: closes what is open and fills the summary's end, and a trace ends there, whatever its interval. */
 boil_outcome boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
 
 /* Between the recorder's files ------------------------------------------------------------------------------------- */

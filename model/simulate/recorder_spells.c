@@ -3,7 +3,6 @@
 #include <math.h>
 
 #include "base/constants.h"
-#include "base/array.h"
 #include "properties/hydrostatic.h"
 
 /* simulate/recorder_spells.c -- loads, additions and quiet spells: what begins, whose fault a lost boil is, and what each saw. */
@@ -49,37 +48,32 @@ static void note_hollows(boil_load_result *l, const boil_load *load, const boil_
     l->pockets_overflow = p.overflows;
 }
 
-boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
-                                size_t *number)
+size_t boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v)
 {
     boil_history *h = r->history;
-    boil_load_result *list = boil_array_reserve(h->loads, &r->loads_capacity, h->loads_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    h->loads = list;
+    size_t number = h->loads_count++;
     note_met(h, b);
-    *number = h->loads_count++;
     h->summary.rinse_added_kg += boil_load_rinse(load);
     h->summary.trapped_kg += load->trapped_kg;
-    list[*number] = (boil_load_result){.action = r->action,
-                                       .time_s = t,
-                                       .mass_kg = load->mass_kg,
-                                       .was_quiet = !b->boiling,
-                                       .boil_lost_s = b->boiling ? NEVER : t,
-                                       .lowest_temperature_K = v->solution.temperature_K,
-                                       .recovery_s = b->boiling ? 0 : NEVER,
-                                       .recovery_stored_s = b->boiling ? 0 : NEVER,
-                                       .hot_s = NEVER,
-                                       .lifted_s = NEVER,
-                                       .released_s = NEVER,
-                                       .pockets_left_m = NEVER,
-                                       .left_m = NEVER,
-                                       .level_max_m = v->levels.upper_m};
+    h->loads[number] = (boil_load_result){.action = r->action,
+                                          .time_s = t,
+                                          .mass_kg = load->mass_kg,
+                                          .was_quiet = !b->boiling,
+                                          .boil_lost_s = b->boiling ? NEVER : t,
+                                          .lowest_temperature_K = v->solution.temperature_K,
+                                          .recovery_s = b->boiling ? 0 : NEVER,
+                                          .recovery_stored_s = b->boiling ? 0 : NEVER,
+                                          .hot_s = NEVER,
+                                          .lifted_s = NEVER,
+                                          .released_s = NEVER,
+                                          .pockets_left_m = NEVER,
+                                          .left_m = NEVER,
+                                          .level_max_m = v->levels.upper_m};
     if (load->trapped_kg > 0)
-        note_hollows(&list[*number], load, b, v);
+        note_hollows(&h->loads[number], load, b, v);
     if (!b->boiling)
-        note_quiet(r, t, b, v, &list[*number]);
-    return BOIL_OK;
+        note_quiet(r, t, b, v, &h->loads[number]);
+    return number;
 }
 
 /* What is left of the way decays as it did until now: exponentially in the mean. */
@@ -98,33 +92,28 @@ void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_o
     l->short_s = isnan(l->hot_s) ? short_of_hot(t - l->time_s, unheated) : 0;
 }
 
-boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s,
-                                    const boil_bath *b, const boil_rates_view *v)
+void boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s,
+                            const boil_bath *b, const boil_rates_view *v)
 {
     boil_history *h = r->history;
-    boil_addition_result *list = boil_array_reserve(h->additions, &r->additions_capacity, h->additions_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    h->additions = list;
     note_met(h, b);
-    list[h->additions_count++] = (boil_addition_result){.action = r->action,
-                                                        .end = BOIL_POUR_ALL_IN,
-                                                        .missed_by_m = NEVER,
-                                                        .missed_by_K = NEVER,
-                                                        .kind = kind,
-                                                        .time_s = t,
-                                                        .over_s = over_s,
-                                                        .mass_kg = mass_kg,
-                                                        .was_quiet_before = !b->boiling,
-                                                        .was_quiet = !b->boiling,
-                                                        .boiling_point_K = v->solution.boiling_point_K,
-                                                        .steam_before_kg_s = v->steam.formed_kg_s,
-                                                        .boil_lost_s = b->boiling ? NEVER : t,
-                                                        .recovery_s = b->boiling ? 0 : NEVER,
-                                                        .recovery_stored_s = b->boiling ? 0 : NEVER,
-                                                        .freeboard_min_m = (double)INFINITY,
-                                                        .level_rise_m = v->levels.upper_m};
-    return BOIL_OK;
+    h->additions[h->additions_count++] = (boil_addition_result){.action = r->action,
+                                                                .end = BOIL_POUR_ALL_IN,
+                                                                .missed_by_m = NEVER,
+                                                                .missed_by_K = NEVER,
+                                                                .kind = kind,
+                                                                .time_s = t,
+                                                                .over_s = over_s,
+                                                                .mass_kg = mass_kg,
+                                                                .was_quiet_before = !b->boiling,
+                                                                .was_quiet = !b->boiling,
+                                                                .boiling_point_K = v->solution.boiling_point_K,
+                                                                .steam_before_kg_s = v->steam.formed_kg_s,
+                                                                .boil_lost_s = b->boiling ? NEVER : t,
+                                                                .recovery_s = b->boiling ? 0 : NEVER,
+                                                                .recovery_stored_s = b->boiling ? 0 : NEVER,
+                                                                .freeboard_min_m = (double)INFINITY,
+                                                                .level_rise_m = v->levels.upper_m};
 }
 
 void boil_recorder_run_back(boil_recorder *r, const boil_mixture *kept)
@@ -134,21 +123,16 @@ void boil_recorder_run_back(boil_recorder *r, const boil_mixture *kept)
     r->history->additions[r->history->additions_count - 1].run_back = true;
 }
 
-boil_outcome boil_recorder_take(boil_recorder *r, double t, boil_action_kind kind, const boil_bath *b, const boil_rates_view *v)
+void boil_recorder_take(boil_recorder *r, double t, boil_action_kind kind, const boil_bath *b, const boil_rates_view *v)
 {
     boil_history *h = r->history;
-    boil_take_result *list = boil_array_reserve(h->takes, &r->takes_capacity, h->takes_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    h->takes = list;
-    list[h->takes_count++] = (boil_take_result){.action = r->action,
-                                                .kind = kind,
-                                                .time_s = t,
-                                                .missed_by_m = NEVER,
-                                                .temperature_K = v->solution.temperature_K,
-                                                .was_boiling = b->boiling,
-                                                .layer_kg = v->layer.mass_kg};
-    return BOIL_OK;
+    h->takes[h->takes_count++] = (boil_take_result){.action = r->action,
+                                                    .kind = kind,
+                                                    .time_s = t,
+                                                    .missed_by_m = NEVER,
+                                                    .temperature_K = v->solution.temperature_K,
+                                                    .was_boiling = b->boiling,
+                                                    .layer_kg = v->layer.mass_kg};
 }
 
 /* By how much the fire is turned down from the most that was asked of it so far, W; 0 where it would still hold the boil but for what
@@ -204,28 +188,24 @@ static bool stilled_by_control(const boil_quiet_result *q, const boil_bath *b, c
            (q->cause == BOIL_QUIET_HEAT || (q->cause == BOIL_QUIET_START && stands_at_boil && !b->fire_lit));
 }
 
-static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
+static void begin_quiet(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
 {
     boil_history *h = r->history;
-    boil_quiet_result *list = boil_array_reserve(h->quiet, &r->quiet_capacity, h->quiet_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    h->quiet = list;
-    list[h->quiet_count++] = (boil_quiet_result){.start_s = t,
-                                                 .end_s = NEVER,
-                                                 .layer_s = NEVER,
-                                                 .lowest_temperature_K = v->solution.temperature_K,
-                                                 .cause = cause_of(r, t, v),
-                                                 .stored_K = stored_K(b, v),
-                                                 .spent_s = NEVER,
-                                                 .refilled_s = NEVER,
-                                                 .left_m = NEVER,
-                                                 .left_s = NEVER,
-                                                 .left_hot_m = NEVER,
-                                                 .may_overflow_s = NEVER,
-                                                 .end_left_m = NEVER,
-                                                 .erupts_s = NEVER};
-    boil_quiet_result *q = &list[h->quiet_count - 1];
+    boil_quiet_result *q = &h->quiet[h->quiet_count++];
+    *q = (boil_quiet_result){.start_s = t,
+                             .end_s = NEVER,
+                             .layer_s = NEVER,
+                             .lowest_temperature_K = v->solution.temperature_K,
+                             .cause = cause_of(r, t, v),
+                             .stored_K = stored_K(b, v),
+                             .spent_s = NEVER,
+                             .refilled_s = NEVER,
+                             .left_m = NEVER,
+                             .left_s = NEVER,
+                             .left_hot_m = NEVER,
+                             .may_overflow_s = NEVER,
+                             .end_left_m = NEVER,
+                             .erupts_s = NEVER};
     q->by_thermostat = stilled_by_control(q, b, v);
     r->boil_began_s = NEVER;
     for (size_t i = r->first_load; i < h->loads_count; i++)
@@ -243,7 +223,6 @@ static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_bath *b, 
             a->recovery_s = a->recovery_stored_s = NEVER;
         }
     }
-    return BOIL_OK;
 }
 
 /* The part of a spell that is left to who lost the boil in it, were the store full. */
@@ -282,13 +261,13 @@ static void end_quiet(boil_recorder *r, double t, const boil_bath *b, const doub
     }
 }
 
-boil_outcome boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
+void boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     r->history->mode_changes += t > 0;
-    if (!b->boiling)
-        return begin_quiet(r, t, b, v);
-    end_quiet(r, t, b, y, v);
-    return BOIL_OK;
+    if (b->boiling)
+        end_quiet(r, t, b, y, v);
+    else
+        begin_quiet(r, t, b, v);
 }
 
 double boil_recorder_unheated(const boil_bath_body *o, const double y[], const boil_rates_view *v)

@@ -18,7 +18,9 @@ boil_run_options boil_run_options_default(void)
 /* Between two stretches, or at the end. Where the properties refuse the state there is no going on. */
 static boil_outcome stretch(boil_simulation *r)
 {
-    boil_outcome outcome = r->march != NULL ? boil_simulation_settle_heat(r) : BOIL_OK;
+    boil_outcome outcome = boil_simulation_make_room(r);
+    if (outcome == BOIL_OK && boil_march_steps(r->march) > 0)
+        outcome = boil_simulation_settle_heat(r);
     if (outcome == BOIL_OK)
         outcome = boil_simulation_do_due(r);
     r->evaluated = false;
@@ -46,11 +48,35 @@ boil_outcome boil_simulation_advance(boil_simulation *r, double until_s)
     return BOIL_OK;
 }
 
+/* What another is, in memory of its own; NULL: there is none. */
+static boil_simulation *become(boil_simulation **own, const boil_simulation *other)
+{
+    if (*own == NULL && (*own = calloc(1, sizeof **own)) == NULL)
+        return NULL;
+    boil_simulation *r = *own;
+    const boil_simulation_memory memory = r->memory;
+    boil_row *rows = r->history.rows;
+    size_t rows_capacity = r->record.rows_capacity;
+    boil_march *march = r->march != NULL ? r->march : boil_march_create();
+    *r = *other;
+    r->memory = memory;
+    r->history.rows = rows;
+    r->record.rows_capacity = rows_capacity;
+    r->march = march;
+    return march != NULL ? r : NULL;
+}
+
 static boil_outcome fill(boil_simulation *r)
 {
-    boil_outcome outcome = boil_simulation_reserve(r, BOIL_STATE_FIXED);
-    if (outcome != BOIL_OK || (outcome = boil_modes_start(&r->bath, &r->plant, r->y, &r->tables, &r->guess)) != BOIL_OK)
+    double y[BOIL_STATE_FIXED];
+    boil_outcome outcome = boil_modes_start(&r->bath, &r->plant, y, &r->tables, &r->guess);
+    if (outcome != BOIL_OK)
         return outcome;
+    boil_simulation_expect(r);
+    if ((outcome = boil_simulation_lay_out(r)) != BOIL_OK ||
+        (outcome = boil_march_reset(r->march, boil_simulation_most_unknowns(r))) != BOIL_OK)
+        return outcome;
+    memcpy(r->y, y, sizeof y);
     r->unknowns = BOIL_STATE_FIXED;
     r->since_s = r->bath.boiling ? -(double)INFINITY : 0;
     r->bath.layer_held = r->plant.layer.held_factor > 0;
@@ -66,102 +92,60 @@ static boil_outcome begin(boil_simulation *r)
                                        boil_mixture_salts(&r->view.solution.mixture) + r->view.salts.crust_kg +
                                            r->view.salts.undissolved_kg,
                                        boil_modes_inventory(&r->bath, r->y, &r->view)};
-    outcome = boil_recorder_begin(&r->record, &r->history, &r->plant, &r->options, &r->bath, r->y, &r->view);
-    const boil_recorder_step none = {{0, 0, r->y, r->rates, r->y, r->rates}, &r->guess};
-    if (outcome == BOIL_OK)
-        outcome = boil_recorder_enter(&r->record, &r->bath, &none);
-    if (outcome == BOIL_OK)
-        outcome = boil_recorder_rows(&r->record, &r->bath);
+    boil_recorder_begin(&r->record, &r->history, &r->plant, &r->options, &r->bath, r->y, &r->view);
+    r->record.step = (boil_recorder_step){{0, 0, r->y, r->rates, r->y, r->rates}, &r->guess};
+    outcome = boil_recorder_rows(&r->record, &r->bath);
     r->evaluated = false;
     const boil_water_control *c = &r->plant.control;
-    if (outcome == BOIL_OK && c->mode == BOIL_WATER_CONTROL_ON_OFF &&
+    if (c->mode == BOIL_WATER_CONTROL_ON_OFF &&
         r->view.control.sensor_K >= c->set_point_K + c->differential_K / 2 - BOIL_BATH_READING_K)
-        outcome = boil_simulation_decide_valve(r);
+        boil_simulation_decide_valve(r);
     return outcome;
 }
 
 boil_outcome boil_simulation_begin(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                   boil_simulation **out)
+                                   boil_simulation **own)
 {
-    *out = NULL;
-    boil_simulation *r = calloc(1, sizeof *r);
+    const double never = (double)INFINITY;
+    const boil_simulation empty = {.schedule = s, .options = *o, .held_again_s = never, .let_go_s = never, .lights_s = never};
+    boil_simulation *r = become(own, &empty);
     if (!r)
         return BOIL_NO_MEMORY;
     r->plant = boil_closures_put(o->closures, p);
     if (o->own_elevation)
         r->plant.elevation_factor = p->elevation_factor;
-    r->held_again_s = r->let_go_s = r->lights_s = (double)INFINITY;
-    r->schedule = s;
-    r->options = *o;
-    boil_outcome outcome = begin(r);
-    if (outcome != BOIL_OK) {
-        boil_simulation_free(r);
-        return outcome;
+    return begin(r);
+}
+
+static boil_outcome copy_rows(boil_simulation *r, const boil_simulation *from)
+{
+    const boil_history *h = &from->history;
+    if (r->record.rows_capacity < from->record.rows_capacity) {
+        boil_row *rows = realloc(r->history.rows, from->record.rows_capacity * sizeof *rows);
+        if (!rows)
+            return BOIL_NO_MEMORY;
+        r->history.rows = rows;
+        r->record.rows_capacity = from->record.rows_capacity;
     }
-    *out = r;
+    if (h->rows_count > 0)
+        memcpy(r->history.rows, h->rows, h->rows_count * sizeof *h->rows);
     return BOIL_OK;
 }
 
-/* A list of its own with the same items; *done stays true unless memory is refused. */
-static void *copy_of(const void *list, size_t count, size_t capacity, size_t size, bool *done)
+boil_outcome boil_simulation_copy(const boil_simulation *from, const boil_schedule *s, boil_simulation **own)
 {
-    if (list == NULL)
-        return NULL;
-    void *copy = malloc((capacity > 0 ? capacity : 1) * size);
-    if (copy == NULL)
-        *done = false;
-    else
-        memcpy(copy, list, count * size);
-    return copy;
-}
-
-static void copy_history(boil_history *h, const boil_recorder *r, bool *done)
-{
-    h->acts = copy_of(h->acts, h->acts_count, r->acts_capacity, sizeof *h->acts, done);
-    h->loads = copy_of(h->loads, h->loads_count, r->loads_capacity, sizeof *h->loads, done);
-    h->additions = copy_of(h->additions, h->additions_count, r->additions_capacity, sizeof *h->additions, done);
-    h->takes = copy_of(h->takes, h->takes_count, r->takes_capacity, sizeof *h->takes, done);
-    h->quiet = copy_of(h->quiet, h->quiet_count, r->quiet_capacity, sizeof *h->quiet, done);
-    h->rows = copy_of(h->rows, h->rows_count, r->rows_capacity, sizeof *h->rows, done);
-    h->valve_s = copy_of(h->valve_s, h->valve_count, r->valve_capacity, sizeof *h->valve_s, done);
-}
-
-static void copy_lists(boil_simulation *r, bool *done)
-{
-    boil_bath *b = &r->bath;
-    b->bodies = copy_of(b->bodies, b->bodies_count, b->bodies_capacity, sizeof *b->bodies, done);
-    b->feeds = copy_of(b->feeds, b->feeds_count, b->feeds_capacity, sizeof *b->feeds, done);
-    r->taps = copy_of(r->taps, r->taps_count, r->taps_capacity, sizeof *r->taps, done);
-    r->drums = copy_of(r->drums, r->drums_count, r->drums_capacity, sizeof *r->drums, done);
-    r->waiting = copy_of(r->waiting, r->waiting_count, r->waiting_capacity, sizeof *r->waiting, done);
-    r->moves = copy_of(r->moves, r->moves_count, r->moves_capacity, sizeof *r->moves, done);
-    double **all[] = BOIL_SIMULATION_ARRAYS(r);
-    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
-        *all[i] = copy_of(*all[i], r->unknowns, r->unknowns_capacity, sizeof(double), done);
-}
-
-boil_outcome boil_simulation_copy(const boil_simulation *from, const boil_schedule *s, boil_simulation **out)
-{
-    bool done = true;
-    boil_simulation *r = *out = malloc(sizeof *r);
+    boil_simulation *r = become(own, from);
     if (!r)
         return BOIL_NO_MEMORY;
-    *r = *from;
     r->schedule = s;
     r->bath.plant = r->record.plant = &r->plant;
     r->record.history = &r->history;
     r->guess.tables = &r->tables;
-    r->march = from->march != NULL ? boil_march_copy(from->march) : NULL;
-    done = r->march != NULL || from->march == NULL;
-    r->record.unknowns = NULL; /* room for a row: it holds nothing between two steps */
-    r->record.unknowns_capacity = 0;
-    copy_lists(r, &done);
-    copy_history(&r->history, &r->record, &done);
-    if (done)
-        return BOIL_OK;
-    boil_simulation_free(r);
-    *out = NULL;
-    return BOIL_NO_MEMORY;
+    boil_simulation_heed_schedule(r);
+    boil_outcome outcome = boil_simulation_lay_out(r);
+    if (outcome == BOIL_OK)
+        outcome = boil_march_copy(r->march, from->march);
+    return outcome == BOIL_OK ? copy_rows(r, from) : outcome;
 }
 
 boil_simulation_place boil_simulation_at(const boil_simulation *r)
@@ -210,22 +194,15 @@ static boil_outcome close_history(boil_simulation *r)
     boil_simulation_turn_stays(r);
     outcome = boil_recorder_end(&r->record, r->t, &r->bath, r->y, &r->view);
     boil_simulation_balance(r);
-    r->history.steps = r->march != NULL ? boil_march_steps(r->march) : 0;
-    r->history.evaluations = r->march != NULL ? boil_march_evaluations(r->march) : 0;
+    r->history.steps = boil_march_steps(r->march);
+    r->history.evaluations = boil_march_evaluations(r->march);
     return outcome;
 }
 
-boil_outcome boil_simulation_finish(boil_simulation *r, boil_history *out)
+boil_outcome boil_simulation_finish(boil_simulation *r)
 {
     boil_outcome outcome = boil_simulation_advance(r, (double)INFINITY);
-    if (outcome == BOIL_OK)
-        outcome = close_history(r);
-    *out = (boil_history){.end = BOIL_RUN_DONE};
-    if (outcome != BOIL_OK)
-        return outcome;
-    *out = r->history;
-    r->history = (boil_history){.end = BOIL_RUN_DONE};
-    return BOIL_OK;
+    return outcome == BOIL_OK ? close_history(r) : outcome;
 }
 
 void boil_simulation_free(boil_simulation *r)
@@ -233,26 +210,29 @@ void boil_simulation_free(boil_simulation *r)
     if (!r)
         return;
     boil_march_free(r->march);
-    boil_bath_free(&r->bath);
-    boil_recorder_free(&r->record);
-    boil_history_free(&r->history);
-    double **all[] = BOIL_SIMULATION_ARRAYS(r);
-    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
-        free(*all[i]);
-    free(r->waiting);
-    free(r->taps);
-    free(r->drums);
-    free(r->moves);
+    free(r->history.rows);
+    free(r->memory.block);
     free(r);
+}
+
+boil_outcome boil_run_in(boil_simulation **own, const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                         const boil_history **out)
+{
+    boil_outcome outcome = boil_simulation_begin(p, s, o, own);
+    if (outcome == BOIL_OK)
+        outcome = boil_simulation_finish(*own);
+    *out = outcome == BOIL_OK ? boil_simulation_so_far(*own) : NULL;
+    return outcome;
 }
 
 boil_outcome boil_run_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out)
 {
-    boil_simulation *r;
+    boil_simulation *r = NULL;
+    const boil_history *h;
     *out = (boil_history){.end = BOIL_RUN_DONE};
-    boil_outcome outcome = boil_simulation_begin(p, s, o, &r);
+    boil_outcome outcome = boil_run_in(&r, p, s, o, &h);
     if (outcome == BOIL_OK)
-        outcome = boil_simulation_finish(r, out);
+        outcome = boil_simulation_hand_over(r, out);
     boil_simulation_free(r);
     return outcome;
 }
@@ -269,13 +249,8 @@ void boil_history_free(boil_history *h)
 {
     if (!h)
         return;
-    free(h->acts);
-    free(h->loads);
-    free(h->additions);
-    free(h->takes);
-    free(h->quiet);
+    free(h->lists);
     free(h->rows);
-    free(h->valve_s);
     *h = (boil_history){.end = BOIL_RUN_DONE};
 }
 

@@ -1,7 +1,6 @@
 #include <math.h>
 
 #include "acts/wait.h"
-#include "base/array.h"
 #include "case/schedule.h"
 #include "properties/water.h"
 #include "simulate/actions.h"
@@ -10,7 +9,7 @@
 /* simulate/simulation_acts.c -- the schedule: what is due of it is done, what waits is kept until the bath is as it should be. */
 
 /* Bodies that have just gone in, behind the others, get their unknowns. */
-static boil_outcome begin_bodies(boil_simulation *r)
+static void begin_bodies(boil_simulation *r)
 {
     size_t at = 0;
     for (size_t i = 0; i < r->bath.bodies_count; i++) {
@@ -19,9 +18,6 @@ static boil_outcome begin_bodies(boil_simulation *r)
         at += (size_t)o->body.unknowns;
         if (begin < r->unknowns)
             continue;
-        boil_outcome outcome = boil_simulation_reserve(r, BOIL_STATE_FIXED + at);
-        if (outcome != BOIL_OK)
-            return outcome;
         o->at = begin - BOIL_STATE_FIXED;
         if (o->pocket_kg > 0)
             r->y[begin] = boil_water_enthalpy(o->entry_K);
@@ -29,7 +25,6 @@ static boil_outcome begin_bodies(boil_simulation *r)
             boil_conduction_init(&o->body, o->entry_K, r->y + begin);
         r->unknowns = BOIL_STATE_FIXED + at;
     }
-    return BOIL_OK;
 }
 
 /* A load that is to be out by now does not go in. */
@@ -38,25 +33,27 @@ static bool is_late(const boil_simulation *r, const boil_action *a)
     return a->kind == BOIL_ACTION_LOAD && a->is.load.latest_s > 0 && r->t >= a->is.load.latest_s;
 }
 
-static boil_outcome carry_out(boil_simulation *r, size_t action)
+static void carry_out(boil_simulation *r, size_t action)
 {
     const boil_action *a = &r->schedule->actions[action];
     if (is_late(r, a)) {
         r->history.acts[action].end = BOIL_ACT_TOO_LATE;
-        return BOIL_OK;
+        return;
     }
-    if (boil_action_takes(a->kind) || boil_tap_is_needed(&a->pour))
-        return boil_simulation_add_tap(r, action);
+    if (boil_action_takes(a->kind) || boil_tap_is_needed(&a->pour)) {
+        boil_simulation_add_tap(r, action);
+        return;
+    }
     boil_actions_moment m = {.time_s = r->t, .state = r->y, .bath = &r->bath, .recorder = &r->record, .view = &r->view};
-    if (a->kind == BOIL_ACTION_RETURN && (m.kept = boil_simulation_kept(r, a->name)) == NULL)
-        return BOIL_NO_MEMORY;
+    if (a->kind == BOIL_ACTION_RETURN)
+        m.kept = boil_simulation_kept(r, a->name);
     bool nothing = a->kind == BOIL_ACTION_RETURN && !(boil_mixture_mass(m.kept) > 0);
     r->history.acts[action] = (boil_act_result){nothing ? (double)NAN : r->t, nothing ? BOIL_ACT_NOT_NEEDED : BOIL_ACT_DONE};
     r->record.action = action;
     if (a->kind == BOIL_ACTION_LOAD || a->kind == BOIL_ACTION_HEAT)
         boil_recorder_meet(&r->record, r->t);
-    boil_outcome outcome = boil_actions_apply(a, &m);
-    return outcome == BOIL_OK ? begin_bodies(r) : outcome;
+    boil_actions_apply(a, &m);
+    begin_bodies(r);
 }
 
 /* When an action whose time has come is due if the bath stays as it is; infinite: not as long as it does. */
@@ -107,43 +104,33 @@ static void lapse_same_line(boil_simulation *r, int line)
 }
 
 /* The next action's time has come. */
-static boil_outcome reach(boil_simulation *r)
+static void reach(boil_simulation *r)
 {
     boil_history *h = &r->history;
     const boil_action *a = &r->schedule->actions[r->next_action];
-    boil_act_result *acts = boil_array_reserve(h->acts, &r->record.acts_capacity, h->acts_count, sizeof *acts);
-    if (!acts)
-        return BOIL_NO_MEMORY;
-    h->acts = acts;
-    acts[h->acts_count++] = (boil_act_result){(double)NAN, BOIL_ACT_WAITING};
+    h->acts[h->acts_count++] = (boil_act_result){(double)NAN, BOIL_ACT_WAITING};
     lapse_same_line(r, a->line);
     boil_simulation_next_of_line(r, a->line);
-    if (!waits(a))
-        return carry_out(r, r->next_action);
-    size_t *list = boil_array_reserve(r->waiting, &r->waiting_capacity, r->waiting_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    r->waiting = list;
-    list[r->waiting_count++] = r->next_action;
-    return BOIL_OK;
+    if (waits(a))
+        r->waiting[r->waiting_count++] = r->next_action;
+    else
+        carry_out(r, r->next_action);
 }
 
-boil_outcome boil_simulation_do_acts(boil_simulation *r)
+void boil_simulation_do_acts(boil_simulation *r)
 {
     const boil_schedule *s = r->schedule;
-    boil_outcome outcome = BOIL_OK;
-    for (; outcome == BOIL_OK && r->next_action < s->count && s->actions[r->next_action].time_s <= r->t; r->next_action++)
-        outcome = reach(r);
-    for (size_t i = 0; outcome == BOIL_OK && i < r->waiting_count && !boil_simulation_is_idle(r, r->t);) {
+    for (; r->next_action < s->count && s->actions[r->next_action].time_s <= r->t; r->next_action++)
+        reach(r);
+    for (size_t i = 0; i < r->waiting_count && !boil_simulation_is_idle(r, r->t);) {
         size_t action = r->waiting[i];
         if (due(r, action) > r->t) {
             i++;
             continue;
         }
         forget(r, i);
-        outcome = carry_out(r, action);
+        carry_out(r, action);
     }
-    return outcome;
 }
 
 double boil_simulation_next_act(const boil_simulation *r)

@@ -1,6 +1,5 @@
 #include <math.h>
 
-#include "base/array.h"
 #include "simulate/simulation.h"
 
 /* simulate/simulation_drums.c -- what was bailed and drained: how much of it each that takes has taken, and what is kept of it. */
@@ -10,12 +9,8 @@ boil_mixture *boil_simulation_kept(boil_simulation *r, int name)
     for (size_t i = 0; i < r->drums_count; i++)
         if (r->drums[i].name == name)
             return &r->drums[i].held;
-    boil_simulation_drum *list = boil_array_reserve(r->drums, &r->drums_capacity, r->drums_count, sizeof *list);
-    if (!list)
-        return NULL;
-    r->drums = list;
-    list[r->drums_count] = (boil_simulation_drum){.name = name};
-    return &list[r->drums_count++].held;
+    r->drums[r->drums_count] = (boil_simulation_drum){.name = name};
+    return &r->drums[r->drums_count++].held;
 }
 
 static bool takes(const boil_simulation *r, const boil_simulation_tap *t)

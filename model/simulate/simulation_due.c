@@ -71,7 +71,7 @@ static void hold_layer_again(boil_simulation *r)
 }
 
 /* Water in hollows that has come to its boil throws itself out, until all is out or the load is lifted. */
-static boil_outcome release_hollows(boil_simulation *r)
+static void release_hollows(boil_simulation *r)
 {
     const double rounding_J_kg = 1e-6;
     boil_bath *b = &r->bath;
@@ -88,11 +88,9 @@ static boil_outcome release_hollows(boil_simulation *r)
                                     .enthalpy_J_kg = holds_J_kg,
                                     .from_hollows = true,
                                     .load = o->load};
-        if (boil_bath_add_feed(b, &out) != BOIL_OK)
-            return BOIL_NO_MEMORY;
+        boil_bath_add_feed(b, &out);
         o->released_s = r->history.loads[o->load].released_s = r->t;
     }
-    return BOIL_OK;
 }
 
 boil_outcome boil_simulation_do_due(boil_simulation *r)
@@ -103,16 +101,17 @@ boil_outcome boil_simulation_do_due(boil_simulation *r)
     let_layer_go(r);
     hold_layer_again(r);
     boil_outcome outcome = boil_simulation_evaluate(r, r->t, r->y);
-    if (outcome == BOIL_OK)
-        outcome = boil_simulation_move_valve(r);
-    if (outcome == BOIL_OK)
-        outcome = boil_simulation_do_acts(r);
-    if (outcome == BOIL_OK)
-        outcome = boil_simulation_turn_taps(r);
+    if (outcome == BOIL_OK) {
+        boil_simulation_move_valve(r);
+        boil_simulation_do_acts(r);
+        boil_simulation_turn_taps(r);
+    }
     clear_finished(r);
     set_moving(r);
     boil_simulation_settle_fire(r);
-    return outcome == BOIL_OK ? release_hollows(r) : outcome;
+    if (outcome == BOIL_OK)
+        release_hollows(r);
+    return outcome;
 }
 
 static double sooner(double now, double best, double candidate)

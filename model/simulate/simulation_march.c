@@ -173,7 +173,5 @@ boil_outcome boil_simulation_begin_march(boil_simulation *r)
     p.arm[BOIL_GUARD_RIM] = 1e-9; /* nothing follows from the rim: found a rounding below it, it would be found without end */
     p.arm[BOIL_GUARD_FULL] =
         BOIL_SIMULATION_FULL_BY_M; /* of a quiet bath the swelled surface is at the rim at the same moment */
-    if (r->march == NULL && (r->march = boil_march_create()) == NULL)
-        return BOIL_NO_MEMORY;
     return boil_march_begin(r->march, &p, r->t, r->y);
 }

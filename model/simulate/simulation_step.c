@@ -1,5 +1,4 @@
 #include <math.h>
-#include <stdlib.h>
 #include <string.h>
 
 #include "base/constants.h"
@@ -21,22 +20,6 @@ boil_outcome boil_simulation_evaluate(boil_simulation *r, double t, const double
     memcpy(r->evaluated_y, y, bytes);
     r->evaluated_t = t;
     r->evaluated = true;
-    return BOIL_OK;
-}
-
-boil_outcome boil_simulation_reserve(boil_simulation *r, size_t unknowns)
-{
-    if (unknowns <= r->unknowns_capacity)
-        return BOIL_OK;
-    double **all[] = BOIL_SIMULATION_ARRAYS(r);
-    size_t capacity = 2 * unknowns;
-    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
-        double *moved = realloc(*all[i], capacity * sizeof(double));
-        if (!moved)
-            return BOIL_NO_MEMORY;
-        *all[i] = moved;
-    }
-    r->unknowns_capacity = capacity;
     return BOIL_OK;
 }
 
@@ -94,7 +77,9 @@ static boil_outcome change_mode(boil_simulation *r, bool boiling)
         r->held_again_s = r->t + loose_s;
     }
     outcome = boil_simulation_evaluate(r, r->t, r->y);
-    return outcome == BOIL_OK ? boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view) : outcome;
+    if (outcome == BOIL_OK)
+        boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view);
+    return outcome;
 }
 
 /* Modes as they must be at this instant: heat, feeds or loads may just have changed. */
@@ -138,9 +123,8 @@ boil_outcome boil_simulation_restart(boil_simulation *r)
     if (r->view.levels.still_m > r->plant.tank.depth_m + BOIL_SIMULATION_FULL_BY_M)
         r->history.end = BOIL_RUN_FULL;
     boil_recorder_restart(&r->record);
-    outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
-    if (outcome == BOIL_OK)
-        outcome = boil_recorder_row_now(&r->record, r->t, &r->bath, &r->view, r->y);
+    boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
+    outcome = boil_recorder_row_now(&r->record, r->t, &r->bath, &r->view, r->y);
     return outcome == BOIL_OK ? boil_simulation_begin_march(r) : outcome;
 }
 
@@ -173,7 +157,7 @@ static boil_outcome event(boil_simulation *r, size_t guard)
         r->history.end = BOIL_RUN_FULL;
         return BOIL_OK;
     case BOIL_GUARD_VALVE:
-        outcome = boil_simulation_decide_valve(r);
+        boil_simulation_decide_valve(r);
         break;
     case BOIL_GUARD_GOAL:
         if (outcome == BOIL_OK)
@@ -211,35 +195,32 @@ static bool is_stuck(boil_simulation *r)
     return r->history.mode_changes - r->counted_changes > most_changes || (double)boil_march_steps(r->march) > most;
 }
 
-static boil_outcome record(boil_simulation *r, double t, const double y[], const boil_rates_view *v)
+static void record(boil_simulation *r, double t, const double y[], const boil_rates_view *v)
 {
-    boil_outcome outcome = boil_recorder_moment(&r->record, t, &r->bath, y, v);
+    boil_recorder_moment(&r->record, t, &r->bath, y, v);
     for (size_t i = 0; i < r->bath.bodies_count; i++)
         r->bath.bodies[i].unheated = boil_recorder_unheated(&r->bath.bodies[i], y, v);
-    return outcome;
 }
 
 /* The step just taken, told moment by moment. The last of them before its end takes the place of its beginning. */
 static boil_outcome record_step(boil_simulation *r, const boil_rates_view *before)
 {
     const boil_recorder_step step = {boil_march_within(r->march), &r->guess};
-    boil_outcome outcome = boil_recorder_enter(&r->record, &r->bath, &step);
+    r->record.step = step;
     boil_rates_guess guess = r->guess;
     int parts = boil_recorder_parts(&r->record, before, &r->view);
-    for (int i = 1; i < parts && outcome == BOIL_OK; i++) {
+    for (int i = 1; i < parts; i++) {
         boil_rates_view inside;
         double t = step.cubic.t0 + (step.cubic.t1 - step.cubic.t0) * i / parts;
         if (boil_recorder_inside(&r->record, &r->bath, t, &guess, &inside) != BOIL_OK)
             continue; /* beyond the properties: the run is about to stop there */
         r->t_before = t;
         memcpy(r->y_before, r->record.unknowns, r->unknowns * sizeof(double));
-        outcome = record(r, t, r->y_before, &inside);
+        record(r, t, r->y_before, &inside);
     }
-    if (outcome != BOIL_OK)
-        return outcome;
     boil_recorder_look_inside(&r->record, &r->bath, before, &r->view);
-    outcome = record(r, r->t, r->y, &r->view);
-    return outcome == BOIL_OK ? boil_recorder_rows(&r->record, &r->bath) : outcome;
+    record(r, r->t, r->y, &r->view);
+    return boil_recorder_rows(&r->record, &r->bath);
 }
 
 /* One step and what follows from it. */

@@ -1,6 +1,5 @@
 #include <math.h>
 
-#include "base/array.h"
 #include "simulate/actions.h"
 #include "simulate/simulation.h"
 
@@ -22,19 +21,14 @@ static bool goes_on(const boil_simulation_tap *t)
     return t->tap.end == BOIL_POUR_GOES_ON;
 }
 
-boil_outcome boil_simulation_add_tap(boil_simulation *r, size_t action)
+void boil_simulation_add_tap(boil_simulation *r, size_t action)
 {
-    boil_simulation_tap *list = boil_array_reserve(r->taps, &r->taps_capacity, r->taps_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    r->taps = list;
     const boil_action *a = &r->schedule->actions[action];
-    if (boil_action_takes(a->kind) && a->name > 0 && boil_simulation_kept(r, a->name) == NULL)
-        return BOIL_NO_MEMORY;
+    if (boil_action_takes(a->kind) && a->name > 0)
+        boil_simulation_kept(r, a->name);
     boil_tap tap = boil_action_takes(a->kind) ? boil_tap_shut(a->is.take.volume_m3, a->is.take.over_s, r->t)
                                               : boil_tap_shut(a->is.water.mass_kg, a->is.water.over_s, r->t);
-    list[r->taps_count++] = (boil_simulation_tap){.tap = tap, .action = action};
-    return BOIL_OK;
+    r->taps[r->taps_count++] = (boil_simulation_tap){.tap = tap, .action = action};
 }
 
 /* The goal of a tap as its feed has it. */
@@ -77,7 +71,7 @@ static void write_down(boil_simulation *r, const boil_simulation_tap *t)
     *(is_level ? &a->missed_by_m : &a->missed_by_K) = missed_by(r, t);
 }
 
-static boil_outcome open_tap(boil_simulation *r, boil_simulation_tap *t)
+static void open_tap(boil_simulation *r, boil_simulation_tap *t)
 {
     const boil_action *a = action_of(r, t);
     boil_actions_moment m = {.time_s = r->t,
@@ -88,14 +82,13 @@ static boil_outcome open_tap(boil_simulation *r, boil_simulation_tap *t)
                              .tap = (size_t)(t - r->taps) + 1,
                              .addition = t->addition};
     r->record.action = t->action;
-    boil_outcome outcome = boil_actions_apply(a, &m);
-    if (outcome != BOIL_OK || t->addition > 0)
-        return outcome;
+    boil_actions_apply(a, &m);
+    if (t->addition > 0)
+        return;
     t->addition = boil_action_takes(a->kind) ? r->history.takes_count : r->history.additions_count;
     if (!boil_action_takes(a->kind))
         r->history.additions[t->addition - 1].over_s = (double)INFINITY;
     r->history.acts[t->action] = (boil_act_result){r->t, BOIL_ACT_DONE};
-    return BOIL_OK;
 }
 
 static void shut_feed(boil_simulation *r, size_t tap)
@@ -128,12 +121,11 @@ static void tell(boil_simulation *r, const boil_simulation_tap *t)
         never_began(r, t);
 }
 
-static boil_outcome turn(boil_simulation *r, boil_simulation_tap *t)
+static void turn(boil_simulation *r, boil_simulation_tap *t)
 {
     const boil_pour *p = &action_of(r, t)->pour;
     const boil_wait_bath bath = seen_by_hand(r);
     bool was_open = t->tap.open;
-    boil_outcome outcome = BOIL_OK;
     boil_tap_pass(&t->tap, r->t);
     boil_tap_turn(&t->tap, p, &r->plant.by_hand, &bath, r->t);
     bool opens = t->tap.open && !was_open, arrived = opens && has_arrived(r, t);
@@ -141,21 +133,17 @@ static boil_outcome turn(boil_simulation *r, boil_simulation_tap *t)
         t->tap.open = false;
         t->tap.end = arrived ? BOIL_POUR_GOAL : BOIL_POUR_TIME;
     } else if (opens)
-        outcome = open_tap(r, t);
+        open_tap(r, t);
     if (was_open && !t->tap.open)
         shut_feed(r, (size_t)(t - r->taps) + 1);
-    if (outcome == BOIL_OK)
-        tell(r, t);
-    return outcome;
+    tell(r, t);
 }
 
-boil_outcome boil_simulation_turn_taps(boil_simulation *r)
+void boil_simulation_turn_taps(boil_simulation *r)
 {
-    boil_outcome outcome = BOIL_OK;
-    for (size_t i = 0; outcome == BOIL_OK && i < r->taps_count; i++)
+    for (size_t i = 0; i < r->taps_count; i++)
         if (goes_on(&r->taps[i]))
-            outcome = turn(r, &r->taps[i]);
-    return outcome;
+            turn(r, &r->taps[i]);
 }
 
 double boil_simulation_next_tap(const boil_simulation *r)

@@ -2,39 +2,33 @@
 #include <string.h>
 
 #include "base/constants.h"
-#include "base/array.h"
 #include "equipment/water_control.h"
 #include "simulate/simulation.h"
 
 /* simulate/simulation_valve.c -- the automatic water: what its control wants, and what the valve does a dead time later. */
 
-static boil_outcome tell_valve(boil_simulation *r, double time, bool open)
+static void tell_valve(boil_simulation *r, double time, bool open)
 {
-    boil_valve_move *list = boil_array_reserve(r->moves, &r->moves_capacity, r->moves_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    r->moves = list;
-    list[r->moves_count++] = (boil_valve_move){time, open};
-    return BOIL_OK;
+    r->moves[r->moves_count++] = (boil_valve_move){time, open};
 }
 
 /* On/off: the sensor has crossed a threshold. */
-boil_outcome boil_simulation_decide_valve(boil_simulation *r)
+void boil_simulation_decide_valve(boil_simulation *r)
 {
     r->bath.valve_wanted = !r->bath.valve_wanted;
-    return tell_valve(r, r->t + r->plant.control.dead_time_s, r->bath.valve_wanted);
+    tell_valve(r, r->t + r->plant.control.dead_time_s, r->bath.valve_wanted);
 }
 
 /* Time-proportioned: at the start of a period, how long the valve stays open in it. */
-static boil_outcome begin_period(boil_simulation *r)
+static void begin_period(boil_simulation *r)
 {
     const boil_water_control *c = &r->plant.control;
     double share = boil_water_control_share(c, r->view.control.sensor_K), start = r->t + c->dead_time_s;
     r->next_period_s = r->t + c->period_s;
-    boil_outcome outcome = share > 0 ? tell_valve(r, start, true) : BOIL_OK;
-    if (outcome == BOIL_OK && share < 1)
-        outcome = tell_valve(r, start + share * c->period_s, false);
-    return outcome;
+    if (share > 0)
+        tell_valve(r, start, true);
+    if (share < 1)
+        tell_valve(r, start + share * c->period_s, false);
 }
 
 /* When its interlock lets the valve open; infinity: it does, or the bath is quiet. */
@@ -44,12 +38,11 @@ static double freed_s(const boil_simulation *r)
     return waits ? r->since_s + BOIL_WATER_CONTROL_STEADY_S : (double)INFINITY;
 }
 
-boil_outcome boil_simulation_move_valve(boil_simulation *r)
+void boil_simulation_move_valve(boil_simulation *r)
 {
-    boil_outcome outcome = BOIL_OK;
     r->bath.valve_free = r->bath.valve_free || r->t >= freed_s(r);
     if (r->plant.control.mode == BOIL_WATER_CONTROL_PROPORTIONED && r->t >= r->next_period_s)
-        outcome = begin_period(r);
+        begin_period(r);
     size_t done = 0;
     for (; done < r->moves_count && r->moves[done].time_s <= r->t; done++)
         r->bath.valve_set = r->moves[done].open;
@@ -57,7 +50,6 @@ boil_outcome boil_simulation_move_valve(boil_simulation *r)
         memmove(r->moves, r->moves + done, (r->moves_count - done) * sizeof *r->moves);
         r->moves_count -= done;
     }
-    return outcome;
 }
 
 double boil_simulation_next_valve(const boil_simulation *r)

@@ -100,12 +100,20 @@ static boil_run_options options(const boil_holding_case *c, boil_closures laws)
     return o;
 }
 
-boil_outcome boil_holding_run(const boil_holding_case *c, double heat_W, boil_closures laws, boil_history *out)
+static boil_outcome carry_out(const boil_holding_case *c, double heat_W, boil_closures laws, const boil_history **h)
 {
     boil_plant held;
     boil_run_options o = options(c, laws);
     boil_outcome outcome = boil_holding_plant(c->plant, heat_W, &held);
-    return outcome == BOIL_OK ? boil_run_unchecked(&held, c->schedule, &o, out) : outcome;
+    return outcome == BOIL_OK ? boil_run_in(c->own, &held, c->schedule, &o, h) : outcome;
+}
+
+boil_outcome boil_holding_run(const boil_holding_case *c, double heat_W, boil_closures laws, boil_history *out)
+{
+    const boil_history *h;
+    *out = (boil_history){.end = BOIL_RUN_DONE};
+    boil_outcome outcome = carry_out(c, heat_W, laws, &h);
+    return outcome == BOIL_OK ? boil_simulation_hand_over(*c->own, out) : outcome;
 }
 
 static unsigned recoveries(const boil_holding_case *c, const boil_history *h)
@@ -142,13 +150,11 @@ boil_holding boil_holding_told(const boil_holding_case *c, const boil_history *h
 
 boil_outcome boil_holding_by(const boil_holding_case *c, double heat_W, boil_closures laws, boil_holding *out)
 {
-    boil_history h;
-    boil_outcome outcome = boil_holding_run(c, heat_W, laws, &h);
-    if (outcome != BOIL_OK)
-        return outcome;
-    *out = boil_holding_told(c, &h);
-    boil_history_free(&h);
-    return BOIL_OK;
+    const boil_history *h;
+    boil_outcome outcome = carry_out(c, heat_W, laws, &h);
+    if (outcome == BOIL_OK)
+        *out = boil_holding_told(c, h);
+    return outcome;
 }
 
 const boil_closures boil_holding_laws[BOIL_HOLDING_LAWS] = {BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_LIKELY};
@@ -211,19 +217,14 @@ boil_outcome boil_holding_breaks(const boil_holding_case *c, double heat_W, boil
                                  unsigned *breaks)
 {
     boil_plant held;
-    boil_simulation *r = NULL;
-    boil_history h;
     boil_run_options o = options(c, laws);
     boil_outcome outcome = boil_holding_plant(c->plant, heat_W, &held);
     if (outcome == BOIL_OK)
-        outcome = boil_simulation_begin(&held, c->schedule, &o, &r);
+        outcome = boil_simulation_begin(&held, c->schedule, &o, c->own);
     if (outcome == BOIL_OK)
-        outcome = carry_until_broken(c, r, heeded, breaks);
-    if (outcome == BOIL_OK && !(*breaks & heeded) && (outcome = boil_simulation_finish(r, &h)) == BOIL_OK) {
-        *breaks = boil_holding_told(c, &h).breaks;
-        boil_history_free(&h);
-    }
-    boil_simulation_free(r);
+        outcome = carry_until_broken(c, *c->own, heeded, breaks);
+    if (outcome == BOIL_OK && !(*breaks & heeded) && (outcome = boil_simulation_finish(*c->own)) == BOIL_OK)
+        *breaks = boil_holding_told(c, boil_simulation_so_far(*c->own)).breaks;
     return outcome;
 }
 

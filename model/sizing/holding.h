@@ -16,6 +16,7 @@
 #include <stddef.h>
 
 #include "boilback.h"
+#include "simulate/run.h"
 
 typedef struct {
     const boil_plant *plant;
@@ -23,6 +24,7 @@ typedef struct {
     boil_run_options run;          /* tolerance only */
     double limit_s;                /* the longest a boil may be away; above 0 */
     bool spaced;                   /* no load may go into a quiet bath */
+    boil_simulation **own;         /* the workspace of whoever asks */
 } boil_holding_case;
 
 enum {

@@ -40,46 +40,31 @@ static boil_outcome keep_up(shift *s)
     return outcome;
 }
 
-static void let_go(shift *s)
-{
-    boil_simulation_free(s->stands);
-    boil_simulation_free(s->ahead);
-    s->stands = s->ahead = NULL;
-}
-
-/* From where it stands, by another schedule that is the same until now. */
-static boil_outcome stand(shift *s, const boil_simulation *from, const boil_schedule *schedule)
-{
-    boil_simulation *stands, *ahead = NULL;
-    boil_outcome outcome = boil_simulation_copy(from, schedule, &stands);
-    if (outcome == BOIL_OK)
-        outcome = boil_simulation_copy(stands, schedule, &ahead);
-    if (outcome != BOIL_OK) {
-        boil_simulation_free(stands);
-        return outcome;
-    }
-    let_go(s);
-    s->stands = stands;
-    s->ahead = ahead;
-    return keep_up(s);
-}
-
-static boil_outcome start(shift *s)
-{
-    boil_simulation *first;
-    boil_outcome outcome = boil_simulation_begin(&s->scenario->plant, &s->scenario->schedule, &s->options, &first);
-    if (outcome != BOIL_OK)
-        return outcome;
-    outcome = stand(s, first, &s->scenario->schedule);
-    boil_simulation_free(first);
-    return outcome;
-}
-
 static void free_scenario(scenario *s)
 {
     if (s != NULL)
         scenario_free(s);
     free(s);
+}
+
+static void swap(boil_simulation **a, boil_simulation **b)
+{
+    boil_simulation *other = *a;
+    *a = *b;
+    *b = other;
+}
+
+/* What then stands stands, by this scenario: as the journal has it, the same until now. Of what stood before nothing is kept. */
+static boil_outcome stand(shift *s, scenario *then)
+{
+    boil_outcome outcome = boil_simulation_copy(s->then_stands, &then->schedule, &s->then_ahead);
+    if (outcome != BOIL_OK)
+        return outcome;
+    swap(&s->stands, &s->then_stands);
+    swap(&s->ahead, &s->then_ahead);
+    free_scenario(s->scenario);
+    s->scenario = then;
+    return BOIL_OK;
 }
 
 /* The journal's scenario; NULL where something is wrong with it. */
@@ -94,25 +79,40 @@ static boil_outcome read_journal(const shift *s, messages *m, scenario **out)
     return outcome;
 }
 
-boil_outcome shift_begin(shift *s, const source *file, const scenario *read)
+/* From the start to now, by what the journal has. */
+static boil_outcome start(shift *s)
 {
+    scenario *then;
     messages m;
-    *s = (shift){.options = boil_run_options_default()};
-    if (!journal_begin(&s->journal, file, read))
-        return BOIL_NO_MEMORY;
     messages_init(&m);
-    boil_outcome outcome = read_journal(s, &m, &s->scenario);
+    boil_outcome outcome = read_journal(s, &m, &then);
     messages_free(&m);
     if (outcome != BOIL_OK)
         return outcome;
-    s->options.row_interval_s = fmax(ROW_LEAST_S, ceil(shift_end_s(s) / ROWS_MOST));
+    s->options.row_interval_s = fmax(ROW_LEAST_S, ceil(then->schedule.duration_s / ROWS_MOST));
     s->options.row_fast_s = ROW_FAST_S;
+    outcome = boil_simulation_begin(&then->plant, &then->schedule, &s->options, &s->then_stands);
+    if (outcome == BOIL_OK)
+        outcome = stand(s, then);
+    if (outcome == BOIL_OK)
+        return keep_up(s);
+    free_scenario(then);
+    return outcome;
+}
+
+boil_outcome shift_begin(shift *s, const source *file, const scenario *read)
+{
+    *s = (shift){.options = boil_run_options_default()};
+    if (!journal_begin(&s->journal, file, read))
+        return BOIL_NO_MEMORY;
     return start(s);
 }
 
 void shift_free(shift *s)
 {
-    let_go(s);
+    boil_simulation *all[] = {s->stands, s->ahead, s->then_stands, s->then_ahead};
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
+        boil_simulation_free(all[i]);
     free_scenario(s->scenario);
     journal_free(&s->journal);
     *s = (shift){0};
@@ -189,32 +189,20 @@ boil_outcome shift_act(shift *s, const journal_act *act, messages *m)
         return BOIL_NO_MEMORY;
     outcome = read_journal(s, m, &then);
     if (outcome == BOIL_OK)
-        outcome = stand(s, s->stands, &then->schedule);
-    if (outcome != BOIL_OK) {
-        journal_drop(&s->journal);
-        free_scenario(then);
-        return outcome;
-    }
-    free_scenario(s->scenario);
-    s->scenario = then;
-    return BOIL_OK;
+        outcome = boil_simulation_copy(s->stands, &then->schedule, &s->then_stands);
+    if (outcome == BOIL_OK)
+        outcome = stand(s, then);
+    if (outcome == BOIL_OK)
+        return keep_up(s);
+    journal_drop(&s->journal);
+    free_scenario(then);
+    return outcome;
 }
 
 boil_outcome shift_go_back(shift *s)
 {
-    scenario *then;
-    messages m;
-    double to_s = s->journal.count > 0 ? s->journal.acts[s->journal.count - 1].time_s : 0;
+    s->now_s = s->journal.count > 0 ? s->journal.acts[s->journal.count - 1].time_s : 0;
     journal_drop(&s->journal);
-    messages_init(&m);
-    boil_outcome outcome = read_journal(s, &m, &then);
-    messages_free(&m);
-    if (outcome != BOIL_OK)
-        return outcome;
-    let_go(s);
-    free_scenario(s->scenario);
-    s->scenario = then;
-    s->now_s = to_s;
     return start(s);
 }
 
@@ -225,15 +213,17 @@ const boil_history *shift_history(const shift *s)
 
 boil_outcome shift_so_far(const shift *s, boil_history *out)
 {
-    boil_simulation *until;
+    boil_simulation *until = NULL;
     boil_schedule cut = s->scenario->schedule;
     cut.duration_s = s->now_s;
     *out = (boil_history){.end = BOIL_RUN_DONE};
     boil_outcome outcome = boil_simulation_copy(s->stands, &cut, &until);
     if (outcome == BOIL_OK) {
         boil_simulation_end_trace(until);
-        outcome = boil_simulation_finish(until, out);
+        outcome = boil_simulation_finish(until);
     }
+    if (outcome == BOIL_OK)
+        outcome = boil_simulation_hand_over(until, out);
     boil_simulation_free(until);
     return outcome;
 }

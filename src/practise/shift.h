@@ -15,6 +15,7 @@ typedef struct {
     scenario *scenario; /* as the journal has it */
     boil_run_options options;
     boil_simulation *stands, *ahead;
+    boil_simulation *then_stands, *then_ahead; /* workspaces: what may take their places */
     double now_s;
 } shift;
 

@@ -98,7 +98,6 @@ static void looks(void)
         sum += rates[BOIL_STATE_BATH_WATER];
     }
     printf("rates of the whole bath          %4.0f ns   (%g)\n", (bench_now() - start) / MANY * 1e9, sum > 0 ? 1.0 : 0.0);
-    boil_bath_free(&b);
 }
 
 void bench_parts(void)

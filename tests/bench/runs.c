@@ -56,20 +56,21 @@ typedef struct {
 
 static counts count(const scenario *c, const boil_run_options *o)
 {
-    boil_simulation *r;
-    boil_history h;
+    boil_simulation *r = NULL;
     counts n = {0, 0, 0};
     size_t before = bench_allocations();
-    if (boil_simulation_begin(&c->plant, &c->schedule, o, &r) != BOIL_OK)
+    if (boil_simulation_begin(&c->plant, &c->schedule, o, &r) != BOIL_OK) {
+        boil_simulation_free(r);
         return n;
+    }
     size_t begun = bench_allocations();
     for (boil_simulation_place at = boil_simulation_at(r); !at.over; at = boil_simulation_at(r), n.stretches++)
         if (boil_simulation_advance(r, nextafter(at.time_s, HUGE_VAL)) != BOIL_OK)
             break;
-    if (boil_simulation_finish(r, &h) == BOIL_OK)
-        boil_history_free(&h);
-    n.allocations = bench_allocations() - before;
-    n.later = bench_allocations() - begun;
+    if (boil_simulation_finish(r) == BOIL_OK) {
+        n.allocations = bench_allocations() - before;
+        n.later = bench_allocations() - begun;
+    }
     boil_simulation_free(r);
     return n;
 }

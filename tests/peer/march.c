@@ -90,10 +90,16 @@ void boil_march_free(boil_march *m)
     free(m);
 }
 
-boil_march *boil_march_copy(const boil_march *m) /* a run alone needs none */
+boil_outcome boil_march_reset(boil_march *m, size_t unknowns) /* a run alone resets only a new one */
 {
-    (void)m;
-    return NULL;
+    (void)m, (void)unknowns;
+    return BOIL_OK;
+}
+
+boil_outcome boil_march_copy(boil_march *to, const boil_march *from) /* and needs none */
+{
+    (void)to, (void)from;
+    return BOIL_NO_MEMORY;
 }
 
 /* As small as the library allows errors to be at this step. */

@@ -6,6 +6,7 @@
 
 #include "base/clock.h"
 #include "base/threads.h"
+#include "case/checks.h"
 
 static void keep_findings(double *row, const boil_findings *found)
 {
@@ -59,27 +60,28 @@ static void keep_summary(double *row, const boil_history *h)
     row[EXPLORE_VENTED_KG] = m->vented_total_kg;
 }
 
-static boil_outcome carry_out(const explore_answer *s, const scenario *c, double *row)
+static boil_outcome carry_out(const explore_answer *s, const scenario *c, boil_simulation **own, double *row)
 {
-    boil_history h;
+    const boil_history *h;
     boil_findings found;
     boil_run_options o = boil_run_options_default();
-    boil_outcome outcome = boil_run(&c->plant, &c->schedule, &o, &h);
+    if (!boil_check_case(&c->plant, &c->schedule, &o))
+        return BOIL_BAD_INPUT;
+    boil_outcome outcome = boil_run_in(own, &c->plant, &c->schedule, &o, &h);
     if (outcome != BOIL_OK)
         return outcome;
-    outcome = boil_findings_of(&c->plant, &c->schedule, NULL, &h, NULL, 0, &found, NULL);
+    outcome = boil_findings_of(&c->plant, &c->schedule, NULL, h, NULL, 0, &found, NULL);
     if (outcome == BOIL_OK) {
-        keep_loads(s, &c->schedule, row, &h, c->plant.limits.recovery_s);
-        keep_summary(row, &h);
+        keep_loads(s, &c->schedule, row, h, c->plant.limits.recovery_s);
+        keep_summary(row, h);
         keep_findings(row, &found);
     }
     boil_findings_free(&found);
-    boil_history_free(&h);
     return outcome;
 }
 
 /* No such bath, or a run that could not be made, is a result too. False when memory was refused for it: it is not made then. */
-static bool make(explore_answer *s, scenario_text *text, const explore_work *w, size_t row)
+static bool make(explore_answer *s, scenario_text *text, const explore_work *w, boil_simulation **own, size_t row)
 {
     double value[BOIL_SAMPLING_INPUTS + 1];
     scenario_change changes[BOIL_SAMPLING_INPUTS + 1];
@@ -92,7 +94,7 @@ static bool make(explore_answer *s, scenario_text *text, const explore_work *w, 
     explore_row(s, row)[EXPLORE_DONE] = 0;
     boil_outcome outcome = scenario_of_text(text, changes, count, &c, &m);
     if (outcome == BOIL_OK)
-        outcome = carry_out(s, &c, explore_row(s, row));
+        outcome = carry_out(s, &c, own, explore_row(s, row));
     if (outcome == BOIL_NO_MEMORY)
         explore_row(s, row)[EXPLORE_DONE] = (double)NAN;
     messages_free(&m);
@@ -129,16 +131,18 @@ static bool is_mine(const explore_answer *s, const explore_work *w, size_t row)
     return row % w->shards == w->shard && explore_needs(s, row);
 }
 
-static void make_all(explore_answer *s, scenario_text *text, const explore_work *w, progress *p)
+/* What one thread makes of them, all in one workspace. */
+static void make_some(explore_answer *s, scenario_text *text, const explore_work *w, progress *p)
 {
     size_t rows = explore_rows(s);
+    boil_simulation *own = NULL;
 #ifdef _OPENMP
-#pragma omp parallel for schedule(dynamic) num_threads(p->threads.count)
+#pragma omp for schedule(dynamic)
 #endif
     for (size_t row = 0; row < rows; row++) {
         if (threads_asked_to_stop() || atomic_load(&p->refused) || !is_mine(s, w, row))
             continue;
-        if (!make(s, text, w, row)) {
+        if (!make(s, text, w, &own, row)) {
             atomic_store(&p->refused, true);
             continue;
         }
@@ -147,6 +151,15 @@ static void make_all(explore_answer *s, scenario_text *text, const explore_work 
 #endif
         progress_step(p);
     }
+    boil_simulation_free(own);
+}
+
+static void make_all(explore_answer *s, scenario_text *text, const explore_work *w, progress *p)
+{
+#ifdef _OPENMP
+#pragma omp parallel num_threads(p->threads.count)
+#endif
+    make_some(s, text, w, p);
 }
 
 explore_end explore_run(explore_answer *s, scenario_text *text, const explore_work *w)

@@ -6,11 +6,14 @@
 #include "analysis/trace.h"
 #include "base/memory.h"
 #include "base/program.h"
+#include "case/checks.h"
+#include "simulate/run.h"
 #include "statistics/sampling.h"
 
 typedef struct {
     scenario_text *text;
     fit_answer *answer;
+    boil_simulation *own; /* in which each run is made */
 } fitted;
 
 static const double row_s = 10;
@@ -19,25 +22,26 @@ static const double row_s = 10;
 static const size_t read_from[] = {
     [FIT_TEMPERATURE] = offsetof(boil_row, temperature_K), [FIT_LEVEL] = offsetof(boil_row, still_level_m)};
 
-static boil_outcome misses_of(const fitted *f, const scenario *s, double miss[])
+static boil_outcome misses_of(fitted *f, const scenario *s, double miss[])
 {
-    boil_history h;
+    const boil_history *h;
     boil_run_options o = boil_run_options_default();
     o.row_interval_s = row_s;
-    boil_outcome outcome = boil_run(&s->plant, &s->schedule, &o, &h);
+    if (!boil_check_case(&s->plant, &s->schedule, &o))
+        return BOIL_BAD_INPUT;
+    boil_outcome outcome = boil_run_in(&f->own, &s->plant, &s->schedule, &o, &h);
     if (outcome != BOIL_OK)
         return outcome;
-    if (h.end != BOIL_RUN_DONE || h.rows_count == 0)
-        outcome = BOIL_OUT_OF_RANGE;
-    for (size_t i = 0; outcome == BOIL_OK && i < f->answer->readings_count; i++) {
+    if (h->end != BOIL_RUN_DONE || h->rows_count == 0)
+        return BOIL_OUT_OF_RANGE;
+    for (size_t i = 0; i < f->answer->readings_count; i++) {
         const fit_reading *r = &f->answer->readings[i];
-        miss[i] = boil_trace_at(&h, read_from[r->kind], r->time_s) - r->measured;
+        miss[i] = boil_trace_at(h, read_from[r->kind], r->time_s) - r->measured;
     }
-    boil_history_free(&h);
-    return outcome;
+    return BOIL_OK;
 }
 
-static boil_outcome misses_with(const fitted *f, const double value[], double miss[])
+static boil_outcome misses_with(fitted *f, const double value[], double miss[])
 {
     scenario_change changes[BOIL_LEAST_SQUARES_PARAMETERS];
     scenario s;
@@ -57,7 +61,7 @@ static boil_outcome misses_with(const fitted *f, const double value[], double mi
 
 static boil_outcome residuals(void *context, const double value[], double residual[])
 {
-    const fitted *f = context;
+    fitted *f = context;
     boil_outcome outcome = misses_with(f, value, residual);
     for (size_t i = 0; outcome == BOIL_OK && i < f->answer->readings_count; i++)
         residual[i] *= f->answer->readings[i].weight;
@@ -189,5 +193,6 @@ fit_end fit_run(scenario_text *text, const scenario *s, const fit_log *l, const 
         end = out->readings_count > out->problem.parameters ? fit(&f, out) : FITTING_FEW;
     }
     out->problem.context = NULL;
+    boil_simulation_free(f.own);
     return end;
 }

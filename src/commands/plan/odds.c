@@ -39,7 +39,7 @@ bool plan_odds_possible(const plan_answer *a)
                             s->path, s->uncertain_count > 0 ? "that [now] does not read " : "");
 }
 
-static boil_outcome carry_out(const plan_answer *a, const scenario *drawn, boil_plan_draw *out)
+static boil_outcome carry_out(const plan_answer *a, const scenario *drawn, boil_simulation **own, boil_plan_draw *out)
 {
     boil_plant plant = drawn->plant;
     boil_plan_job *jobs = calloc(a->problem.jobs_count, sizeof *jobs);
@@ -50,13 +50,13 @@ static boil_outcome carry_out(const plan_answer *a, const scenario *drawn, boil_
     else
         for (size_t i = 0; i < a->problem.jobs_count; i++)
             jobs[i] = drawn->jobs.list[i].job; /* of the same text: as many */
-    boil_outcome outcome = boil_plan_draw_of(&a->planning, &a->best->table, &plant, jobs, out);
+    boil_outcome outcome = boil_plan_draw_of(&a->planning, &a->best->table, &plant, jobs, own, out);
     free(jobs);
     return outcome;
 }
 
 /* In its own scenario, with the numbers of a row of the design. */
-static boil_outcome draw(const count_of *c, size_t row, boil_plan_draw *out)
+static boil_outcome draw(const count_of *c, size_t row, boil_simulation **own, boil_plan_draw *out)
 {
     const plan_answer *a = c->of;
     scenario_change changes[BOIL_SAMPLING_INPUTS];
@@ -72,7 +72,7 @@ static boil_outcome draw(const count_of *c, size_t row, boil_plan_draw *out)
     messages_init(&m);
     boil_outcome outcome = scenario_of_text(c->text, changes, a->scenario->uncertain_count, &s, &m);
     if (outcome == BOIL_OK)
-        outcome = carry_out(a, &s, out);
+        outcome = carry_out(a, &s, own, out);
     messages_free(&m);
     scenario_free(&s);
     return outcome == BOIL_NO_MEMORY ? outcome : BOIL_OK; /* no such bath: it does not hold in it */
@@ -90,22 +90,33 @@ static void show(count_of *c)
             plan_clock_at(c->of, c->of->best->table.value.of[BOIL_PLAN_LAST_OUT_S]).text);
 }
 
-static void make_all(count_of *c)
+/* What one thread makes of them, all in one workspace. */
+static void make_some(count_of *c)
 {
+    boil_simulation *own = NULL;
     size_t rows = boil_sampling_rows(&c->design), kinds = rows / (REPLICATES * POINTS);
 #ifdef _OPENMP
-#pragma omp parallel for schedule(dynamic) num_threads(c->threads.count)
+#pragma omp for schedule(dynamic)
 #endif
     for (size_t i = 0; i < DRAWS; i++) {
         if (threads_asked_to_stop() || atomic_load(&c->refused))
             continue;
-        if (draw(c, i / 2 * kinds + i % 2, &c->draws[i]) != BOIL_OK)
+        if (draw(c, i / 2 * kinds + i % 2, &own, &c->draws[i]) != BOIL_OK)
             atomic_store(&c->refused, true);
 #ifdef _OPENMP
 #pragma omp critical
 #endif
         show(c);
     }
+    boil_simulation_free(own);
+}
+
+static void make_all(count_of *c)
+{
+#ifdef _OPENMP
+#pragma omp parallel num_threads(c->threads.count)
+#endif
+    make_some(c);
 }
 
 /* Draws that nobody made a plan with before: the seed goes on by one from count to count. */

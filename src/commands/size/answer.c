@@ -100,9 +100,11 @@ int size_held_of(const size_case *c, const boil_plant *p, double heat_W, boil_ho
 {
     boil_schedule held;
     int result = boil_holding_schedule(p, &c->schedule, &held);
-    const boil_holding_case of = {p, &held, c->run, c->limit_s, false};
+    boil_simulation *own = NULL;
+    const boil_holding_case of = {p, &held, c->run, c->limit_s, false, &own};
     if (result == BOIL_OK)
         result = boil_holding_by_all(&of, heat_W, at);
+    boil_simulation_free(own);
     boil_schedule_free(&held);
     return result;
 }

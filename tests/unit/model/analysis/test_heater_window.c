@@ -27,18 +27,22 @@ static bool meets(const boil_history *h)
 /* By all laws, with so much heat. */
 static boil_holding all_with(const boil_plant *p, const boil_schedule *s, double heat_W)
 {
-    const boil_holding_case of = {p, s, boil_run_options_default(), limit_s, false};
+    boil_simulation *own = NULL;
+    const boil_holding_case of = {p, s, boil_run_options_default(), limit_s, false, &own};
     boil_holding all;
     assert_int_equal(boil_holding_by_all(&of, heat_W, &all), BOIL_OK);
+    boil_simulation_free(own);
     return all;
 }
 
 /* With so much heat: whether the boil is back in time by all laws, and whether it stays below the rim by the likely ones. */
 static void run_with(const boil_plant *p, const boil_schedule *s, double heat_W, bool *back, bool *below)
 {
-    const boil_holding_case of = {p, s, boil_run_options_default(), limit_s, false};
+    boil_simulation *own = NULL;
+    const boil_holding_case of = {p, s, boil_run_options_default(), limit_s, false, &own};
     boil_holding all = all_with(p, s, heat_W), likely;
     assert_int_equal(boil_holding_by(&of, heat_W, BOIL_CLOSURES_LIKELY, &likely), BOIL_OK);
+    boil_simulation_free(own);
     *back = !(all.breaks & BOIL_BREAKS_SLOW);
     *below = likely.freeboard_min_m >= 0;
 }

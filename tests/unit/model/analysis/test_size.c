@@ -28,25 +28,31 @@ static boil_history run_with(const boil_plant *p, const boil_schedule *s, double
 
 static boil_history grave_run(const boil_plant *p, const boil_schedule *s, double heat_W)
 {
-    const boil_holding_case of = {p, s, boil_run_options_default(), 120, false};
+    boil_simulation *own = NULL;
+    const boil_holding_case of = {p, s, boil_run_options_default(), 120, false, &own};
     boil_history h;
     assert_int_equal(boil_holding_run(&of, heat_W, BOIL_CLOSURES_GRAVE, &h), BOIL_OK);
+    boil_simulation_free(own);
     return h;
 }
 
 static bool leaves_freeboard(const boil_plant *p, const boil_schedule *s, double heat_W)
 {
-    const boil_holding_case of = {p, s, boil_run_options_default(), 120, false};
+    boil_simulation *own = NULL;
+    const boil_holding_case of = {p, s, boil_run_options_default(), 120, false, &own};
     boil_holding a;
     assert_int_equal(boil_holding_by_all(&of, heat_W, &a), BOIL_OK);
+    boil_simulation_free(own);
     return !(a.breaks & BOIL_BREAKS_FREEBOARD);
 }
 
 static bool meets(const boil_plant *p, const boil_schedule *s, double heat_W, double limit_s)
 {
-    const boil_holding_case of = {p, s, boil_run_options_default(), limit_s, false};
+    boil_simulation *own = NULL;
+    const boil_holding_case of = {p, s, boil_run_options_default(), limit_s, false, &own};
     boil_holding a;
     assert_int_equal(boil_holding_by_all(&of, heat_W, &a), BOIL_OK);
+    boil_simulation_free(own);
     return a.breaks == 0;
 }
 
@@ -232,12 +238,14 @@ static void test_no_search_goes_below_the_least(void **state)
     p.tank.length_m = 3;
     p.tank.width_m = 0.8;
     boil_schedule_init(&nothing, 600);
-    const boil_holding_case of = {&p, &nothing, boil_run_options_default(), 120, false};
+    boil_simulation *own = NULL;
+    const boil_holding_case of = {&p, &nothing, boil_run_options_default(), 120, false, &own};
     for (double near_W = 150; near_W < 2000; near_W *= 4) {
         double heat_W;
         assert_int_equal(boil_heater_size_near(&of, near_W, 0.02, &heat_W), BOIL_OK);
         assert_close(heat_W, 100 * 2.4, 1e-12, 0);
     }
+    boil_simulation_free(own);
 }
 
 /* the window ------------------------------------------------------------------------------------------------------ */
@@ -252,12 +260,14 @@ static void test_rim_is_the_other_end(void **state)
     double low, high;
     p.tank.depth_m = 0.62;
     assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &low), BOIL_OK);
-    const boil_holding_case of = {&p, &s, o, 120, false};
+    boil_simulation *own = NULL;
+    const boil_holding_case of = {&p, &s, o, 120, false, &own};
     boil_leaving leaving = {.of = &of, .laws = BOIL_CLOSURES_LIKELY};
     assert_int_equal(boil_leaving_most(&leaving, low, boil_heater_size_most(&p), 0, &high), BOIL_OK);
     print_message("window from %.2f to %.2f kW\n", low / 1000, high / 1000);
     assert_true(high > low);
     assert_true(freeboard(&of, high) >= 0 && freeboard(&of, 1.02 * high) < 0);
+    boil_simulation_free(own);
     boil_schedule_free(&s);
 }
 
@@ -279,9 +289,11 @@ static void test_a_surge_ends_with_more_heat(void **state)
     messages_init(&m);
     assert_int_equal(scenario_read("scenarios/bench-tank.bath", &s, &m), BOIL_OK);
     assert_int_equal(boil_heater_size_for_recovery(&s.plant, &s.schedule, &o, 240, 0.002, &need), BOIL_OK);
-    const boil_holding_case of = {&s.plant, &s.schedule, o, 240, false};
+    boil_simulation *own = NULL;
+    const boil_holding_case of = {&s.plant, &s.schedule, o, 240, false, &own};
     while (in_time(&of, 0.98 * need)) /* the likely laws need less than all of them */
         need *= 0.98;
+    boil_simulation_free(own);
     assert_true(over_rim(&s.plant, &s.schedule, need));
     for (enough = need; over_rim(&s.plant, &s.schedule, enough);)
         assert_true((enough *= 1.05) < 2 * need);
@@ -302,10 +314,12 @@ static void test_no_heat_does_both(void **state)
     p.tank.depth_m = 0.523;
     p.limits.freeboard_m = 0;
     assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
-    const boil_holding_case of = {&p, &s, o, 120, false};
+    boil_simulation *own = NULL;
+    const boil_holding_case of = {&p, &s, o, 120, false, &own};
     boil_leaving leaving = {.of = &of, .laws = BOIL_CLOSURES_LIKELY};
     assert_int_equal(boil_leaving_most(&leaving, heat, boil_heater_size_most(&p), 0, &high), BOIL_OK);
     assert_true(high == 0);
+    boil_simulation_free(own);
     assert_int_equal(boil_load_size_opening_load(&p, &s, &o, 120, &share), BOIL_OK);
     assert_int_equal(boil_load_size_opening_area(&p, &s, &o, 120, &times), BOIL_OK);
     print_message("shut at %.2f kW; opens with x%.3f the load or x%.3f the area\n", heat / 1000, share, times);

@@ -50,7 +50,6 @@ static void as_much_erupts_as_floats_and_yields(void **state)
         pool p;
         make(&p, floats_kg[i], 3);
         assert_close(boil_potential_erupts(&p.bath, &p.view), floats_kg[i] * (yield_of(&p) + 1.2e-3), 1e-4, 0);
-        boil_bath_free(&p.bath);
     }
 }
 
@@ -65,13 +64,10 @@ static void else_nothing_erupts(void **state)
     p.plant.limits.freeboard_m = 1.2;
     p.bath.boiling = true;
     assert_true(boil_potential_erupts(&p.bath, &p.view) == 0);
-    boil_bath_free(&p.bath);
     make(&p, 0, 3);
     assert_true(boil_potential_erupts(&p.bath, &p.view) == 0);
-    boil_bath_free(&p.bath);
     make(&p, 0.9, 60);
     assert_true(yield_of(&p) == 0 && boil_potential_erupts(&p.bath, &p.view) == 0);
-    boil_bath_free(&p.bath);
 }
 
 /* A yield that is known serves near where it was worked out, as potential.h says: half a kelvin at the boil; further below it up to 6 K,
@@ -92,7 +88,6 @@ static void a_known_yield_serves_nearby(void **state)
             p.view.layer.temperature_K += away_K;
             boil_potential_of(&p.bath, &p.view, 2, &known);
             assert_close(known.layer_K, then_K + beyond * away_K, 1e-12, 0);
-            boil_bath_free(&p.bath);
         }
 }
 

@@ -81,7 +81,6 @@ static void a_lid_condenses_what_it_loses(void **state)
         assert_int_equal(evaporates_kg_s < 0.5 * takes_kg_s, i == 0);
         assert_close(s.condensate_kg_s, returned * takes_kg_s, 0.01, 0);
     }
-    boil_bath_free(&n.b);
 }
 
 int main(void)

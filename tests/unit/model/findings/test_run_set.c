@@ -382,14 +382,16 @@ static void check_bases(const boil_plant *p, const boil_action *actions, size_t 
     o.closures = BOIL_CLOSURES_SUDDEN;
     boil_schedule s = schedule_with(600, actions, count);
     boil_triggers found = {.count = 0};
+    boil_simulation *own = NULL;
     boil_history h;
-    assert_int_equal(boil_trigger_watch(p, &s, &o, &found, &h), BOIL_OK);
+    assert_int_equal(boil_trigger_watch(&own, p, &s, &o, &found, &h), BOIL_OK);
     assert_true(found.count >= least);
     for (size_t i = 0; i < found.count; i++) {
         assert_true(boil_simulation_at(found.list[i].base).time_s <= found.list[i].time_s);
         assert_true(i == 0 || found.list[i].steam_kg <= found.list[i - 1].steam_kg);
     }
     boil_triggers_free(&found);
+    boil_simulation_free(own);
     boil_history_free(&h);
     boil_schedule_free(&s);
 }

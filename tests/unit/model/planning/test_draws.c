@@ -48,6 +48,7 @@ static void draws_are_judged_as_they_are(void **state)
     boil_plan_order order;
     boil_plan_proof proof = {.broken_count = 0};
     boil_plan_draw own, other;
+    boil_simulation *runs = NULL;
     size_t rounds = 0;
     job.load.mass_kg = 40;
     job.load.size_m = 0.00635;
@@ -56,40 +57,41 @@ static void draws_are_judged_as_they_are(void **state)
     assert_int_equal(boil_plan_order_begin(&order, g.parts.count), BOIL_OK);
     assert_int_equal(boil_plan_settle(&g, &order, &proof, &rounds), BOIL_OK);
     assert_true(boil_plan_proof_holds(&proof));
-    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &job, &own), BOIL_OK);
+    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &job, &runs, &own), BOIL_OK);
     assert_true(own.holds && own.back);
     assert_close(own.slowest_s, proof.seen[0].likely_s, 0, 1);
     weak.heater.efficiency = 0.4;
-    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &weak, &job, &other), BOIL_OK);
+    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &weak, &job, &runs, &other), BOIL_OK);
     assert_true(!other.holds && !other.back && other.slowest_s > p.limits.recovery_s);
     boil_plan_job longer = job;
     longer.least_s = 1020;
-    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &longer, &other), BOIL_OK);
+    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &longer, &runs, &other), BOIL_OK);
     assert_true(other.back && !other.holds);
     assert_true(other.lacks_s > 100 && other.lacks_s <= 120);
     double out_s = proof.table.dips[0].leaves_s;
     of.end_s = out_s + 0.5; /* by the steps of a run */
-    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &job, &other), BOIL_OK);
+    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &job, &runs, &other), BOIL_OK);
     assert_true(other.holds);
     of.end_s = out_s - 2;
-    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &job, &other), BOIL_OK);
+    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &job, &runs, &other), BOIL_OK);
     assert_true(other.back && !other.holds);
     of.end_s = HUGE_VAL;
     boil_plan_job due = job;
     due.due_s = out_s - 2;
-    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &due, &other), BOIL_OK);
+    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &due, &runs, &other), BOIL_OK);
     assert_true(other.holds); /* it may be late */
     due.priority = BOIL_PLAN_MUST;
-    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &due, &other), BOIL_OK);
+    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &p, &due, &runs, &other), BOIL_OK);
     assert_true(other.back && !other.holds);
     weak = p;
     weak.limits.recovery_s = own.slowest_s - 1; /* the draw's own limit */
-    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &weak, &job, &other), BOIL_OK);
+    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &weak, &job, &runs, &other), BOIL_OK);
     assert_true(!other.back && !other.holds);
     weak = p;
     weak.tank.level_m = -1; /* no such bath */
-    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &weak, &job, &other), BOIL_OK);
+    assert_int_equal(boil_plan_draw_of(&g, &proof.table, &weak, &job, &runs, &other), BOIL_OK);
     assert_true(!other.back && !other.holds && isinf(other.slowest_s) && other.found[0] == NULL);
+    boil_simulation_free(runs);
     boil_plan_proof_free(&proof);
     boil_plan_order_free(&order);
     boil_planning_free(&g);

@@ -115,11 +115,12 @@ static boil_history set_off(const boil_plant *p, const boil_schedule *s, boil_cl
 {
     boil_history h, erupts;
     boil_triggers t = {.count = 0};
+    boil_simulation *own = NULL;
     boil_run_options o = boil_run_options_default();
     o.closures = c;
-    assert_int_equal(boil_trigger_watch(p, s, &o, &t, &h), BOIL_OK);
+    assert_int_equal(boil_trigger_watch(&own, p, s, &o, &t, &h), BOIL_OK);
     assert_true(t.count > 0 && t.list[0].time_s == h.quiet[0].erupts_s);
-    assert_int_equal(boil_trigger_follow(&t.list[0], s, &erupts), BOIL_OK);
+    assert_int_equal(boil_trigger_follow(&t.list[0], &own, s, &erupts), BOIL_OK);
     assert_int_equal(erupts.end, BOIL_RUN_DONE);
     assert_true(erupts.summary.steam_peak_kg_s.time_s > t.list[0].time_s);
     assert_true(erupts.quiet[0].steam_peak_after_kg_s == erupts.summary.steam_peak_kg_s.value);
@@ -128,6 +129,7 @@ static boil_history set_off(const boil_plant *p, const boil_schedule *s, boil_cl
     assert_close(erupts.balance.energy.closure, 0, 0, 1e-9);
     assert_true(h.summary.freeboard_min_m.value > erupts.summary.freeboard_min_m.value);
     boil_triggers_free(&t);
+    boil_simulation_free(own);
     boil_history_free(&h);
     return erupts;
 }
@@ -214,12 +216,13 @@ static void a_lowering_may_set_a_layer_off(void **state)
     scenario s = load_and_water(true);
     boil_triggers t = {.count = 0};
     boil_history h, erupts;
+    boil_simulation *own = NULL;
     boil_run_options o = boil_run_options_default();
     o.closures = BOIL_CLOSURES_SUDDEN;
-    assert_int_equal(boil_trigger_watch(&s.plant, &s.schedule, &o, &t, &h), BOIL_OK);
+    assert_int_equal(boil_trigger_watch(&own, &s.plant, &s.schedule, &o, &t, &h), BOIL_OK);
     assert_int_equal(t.count, 2);
     assert_true(t.list[0].steam_kg > t.list[1].steam_kg && t.list[1].time_s == 355);
-    assert_int_equal(boil_trigger_follow(&t.list[1], &s.schedule, &erupts), BOIL_OK);
+    assert_int_equal(boil_trigger_follow(&t.list[1], &own, &s.schedule, &erupts), BOIL_OK);
     print_message("set off by a load: %.2f kg/s, %.0f mm\n", erupts.summary.steam_peak_kg_s.value,
                   1e3 * erupts.summary.freeboard_min_m.value);
     assert_true(erupts.summary.freeboard_min_m.value < -0.635); /* of the trial, with C 1 */
@@ -227,6 +230,7 @@ static void a_lowering_may_set_a_layer_off(void **state)
     boil_history_free(&h);
     boil_history_free(&erupts);
     boil_triggers_free(&t);
+    boil_simulation_free(own);
     scenario_free(&s);
 }
 

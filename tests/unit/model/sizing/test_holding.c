@@ -12,6 +12,7 @@ typedef struct {
     boil_plant plant;
     boil_schedule schedule;
     boil_holding_case of;
+    boil_simulation *own;
 } held_case;
 
 static void set_up(held_case *c)
@@ -21,7 +22,8 @@ static void set_up(held_case *c)
     c->plant.tank.depth_m = 0.6;
     c->plant.limits.freeboard_m = 0.04;
     c->schedule = schedule_with(1800, loads, 2);
-    c->of = (boil_holding_case){&c->plant, &c->schedule, boil_run_options_default(), 120, false};
+    c->of = (boil_holding_case){&c->plant, &c->schedule, boil_run_options_default(), 120, false, &c->own};
+    c->own = NULL;
 }
 
 static const double heats_W[] = {22e3, 31e3, 40e3, 60e3, 90e3};
@@ -67,6 +69,7 @@ static void test_what_breaks_is_told(void **state)
     assert_int_equal(boil_holding_told(&c.of, &h).breaks, BOIL_BREAKS_RECOVERY | BOIL_BREAKS_FREEBOARD);
     h.end = BOIL_RUN_FAILED;
     assert_int_equal(boil_holding_told(&c.of, &h).breaks, BOIL_BREAKS_RECOVERY | BOIL_BREAKS_KNOWN);
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
@@ -94,6 +97,7 @@ static void test_a_bath_is_held_in_its_band(void **state)
     assert_int_equal(boil_holding_told(&c.of, &h).breaks, 0);
     h.summary.temperature_max_K.value += 1e-6;
     assert_int_equal(boil_holding_told(&c.of, &h).breaks, BOIL_BREAKS_STRONG);
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
@@ -129,6 +133,7 @@ static void test_pours_are_left_to_the_valve(void **state)
     assert_int_equal(trial.control.mode, BOIL_WATER_CONTROL_PROPORTIONED);
     boil_schedule_free(&held);
     boil_schedule_free(&poured);
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
@@ -156,6 +161,7 @@ static void test_a_run_cut_short_breaks_what_the_whole_one_does(void **state)
             }
         }
     assert_true(held > 0 && cut > 0 && seen & BOIL_BREAKS_RECOVERY && seen & BOIL_BREAKS_FREEBOARD);
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
@@ -167,6 +173,7 @@ static void test_a_boil_that_is_not_back_at_the_end_is_late(void **state)
     held_case c;
     unsigned breaks;
     set_up(&c);
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
     c.schedule = schedule_with(120, &load, 1);
     boil_history h;
@@ -176,6 +183,7 @@ static void test_a_boil_that_is_not_back_at_the_end_is_late(void **state)
     assert_int_equal(boil_holding_breaks(&c.of, 22e3, BOIL_CLOSURES_GRAVE, ~0u, &breaks), BOIL_OK);
     assert_int_equal(breaks, BOIL_BREAKS_RECOVERY);
     boil_history_free(&h);
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
@@ -188,6 +196,7 @@ static void test_a_quiet_bath_is_seen_at_once(void **state)
     unsigned breaks;
     boil_holding whole;
     set_up(&c);
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
     c.schedule = schedule_with(1800, loads, 2);
     c.of.limit_s = 1200;
@@ -198,6 +207,7 @@ static void test_a_quiet_bath_is_seen_at_once(void **state)
         assert_int_equal(whole.breaks & BOIL_BREAKS_RECOVERY, spaced ? BOIL_BREAKS_RECOVERY : 0);
         assert_int_equal(breaks & BOIL_BREAKS_RECOVERY, whole.breaks & BOIL_BREAKS_RECOVERY);
     }
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
@@ -221,6 +231,7 @@ static void test_any_law_breaks_it_whichever_is_asked_first(void **state)
                 assert_int_equal(first, law);
         }
     }
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
@@ -244,6 +255,7 @@ static void test_most_heat_that_leaves_a_freeboard(void **state)
         print_message("%zu runs\n", l.count);
         assert_in_range(l.count, 1, 20); /* of halving alone 23, of a search that learns nothing 48 */
     }
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
@@ -264,6 +276,7 @@ static void test_a_full_list_is_asked_again(void **state)
     assert_int_equal(l.count, BOIL_LEAVING_MOST);
     assert_int_equal(boil_leaving_at(&l, BOIL_LEAVING_MOST, &at), BOIL_OK);
     assert_true(at.freeboard_m == 0.5); /* known, not asked */
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
@@ -342,6 +355,7 @@ static void test_what_is_not_known_is_no_answer(void **state)
     over.left[0].freeboard_m = -0.01; /* over the rim before it did */
     assert_int_equal(boil_leaving_most(&over, 25e3, 2e6, 0, &heat_W), BOIL_OK);
     assert_true(heat_W == 0);
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
@@ -355,6 +369,7 @@ static void test_no_heat_uses_up_a_deep_tank_and_any_a_full_one(void **state)
     assert_int_equal(boil_leaving_most(&l, 25e3, 30e3, 0, &heat_W), BOIL_NO_ROOT);
     assert_int_equal(boil_leaving_most(&full, 25e3, 30e3, 0.5, &heat_W), BOIL_OK);
     assert_true(heat_W == 0);
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 

@@ -11,6 +11,7 @@ typedef struct {
     boil_plant plant;
     boil_schedule schedule;
     boil_holding_case of;
+    boil_simulation *own;
 } held_case;
 
 /* Two loads, the second heavier: what breaks late is seen. */
@@ -21,7 +22,8 @@ static void set_up(held_case *c)
     c->plant.tank.depth_m = 0.65;
     c->plant.limits.freeboard_m = 0.04;
     c->schedule = schedule_with(1200, loads, 2);
-    c->of = (boil_holding_case){&c->plant, &c->schedule, boil_run_options_default(), 120, false};
+    c->of = (boil_holding_case){&c->plant, &c->schedule, boil_run_options_default(), 120, false, &c->own};
+    c->own = NULL;
 }
 
 static boil_holding all_with(const held_case *c, double heat_W)
@@ -48,6 +50,7 @@ static void test_so_much_leaves_the_freeboard(void **state)
         assert_int_equal(boil_most_heat_leaving(&c.of, limit_m, least_W, left_m, heat_W, &same_W), BOIL_OK);
         assert_true(same_W == heat_W);
     }
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
@@ -70,6 +73,7 @@ static void test_so_much_keeps_the_strength(void **state)
     assert_true(all_with(&c, 1.021 * heat_W).breaks & band);
     assert_int_equal(boil_most_heat_in_band(&c.of, least_W, heat_W, &same_W), BOIL_OK);
     assert_true(same_W == heat_W);
+    boil_simulation_free(c.own);
     boil_schedule_free(&c.schedule);
 }
 
