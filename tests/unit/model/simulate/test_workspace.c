@@ -30,6 +30,23 @@ static boil_run_options by(boil_closures laws)
     return o;
 }
 
+/* A stretch at a time, to its end; no list is longer than there was room for when the stretch began, or was then made. */
+static boil_outcome go_on(boil_simulation *r)
+{
+    boil_outcome outcome = BOIL_OK;
+    for (boil_simulation_place at; outcome == BOIL_OK && !(at = boil_simulation_at(r)).over;) {
+        outcome = boil_simulation_advance(r, nextafter(at.time_s, HUGE_VAL));
+        const boil_history *h = boil_simulation_so_far(r);
+        const boil_simulation_room *n = &r->room;
+        assert_true(h->acts_count <= n->acts && h->loads_count <= n->loads && h->additions_count <= n->additions);
+        assert_true(h->takes_count <= n->takes && h->quiet_count <= n->quiet && h->valve_count <= n->valve);
+        assert_true(r->bath.bodies_count <= n->bodies && r->unknowns <= boil_simulation_most_unknowns(r));
+        assert_true(r->bath.feeds_count <= 2 * n->acts && r->waiting_count <= n->acts && r->moves_count <= n->moves);
+        assert_true(r->taps_count <= n->additions && r->drums_count <= n->additions);
+    }
+    return outcome == BOIL_OK ? boil_simulation_finish(r) : outcome;
+}
+
 static void none_after_its_beginning(const char *name, const scenario *s)
 {
     boil_simulation *r = NULL;
@@ -39,7 +56,7 @@ static void none_after_its_beginning(const char *name, const scenario *s)
             refuse();
         assert_int_equal(boil_simulation_begin(&s->plant, &s->schedule, &o, &r), BOIL_OK);
         refuse();
-        boil_outcome outcome = boil_simulation_finish(r);
+        boil_outcome outcome = go_on(r);
         if (allow() || outcome != BOIL_OK)
             fail_msg("%s: memory asked for in its run by laws %d", name, (int)laws);
     }
@@ -104,7 +121,7 @@ static void a_state_is_copied_and_put_back_without_any(void **state)
     boil_schedule_free(&s);
 }
 
-/* Where all lists are said to be full before each stretch, they move before each: the run is the same. */
+/* Where there is said to be next to no room before each stretch, the lists move before each: the run is the same. */
 static void a_run_that_outgrows_its_block_is_the_same(void **state)
 {
     (void)state;
@@ -149,7 +166,7 @@ static void loads_that_wait_on_one_another_find_room(void **state)
     boil_simulation *r = NULL;
     assert_int_equal(boil_simulation_begin(&p, &s, &o, &r), BOIL_OK);
     const size_t expected = r->room.bodies;
-    assert_int_equal(boil_simulation_finish(r), BOIL_OK);
+    assert_int_equal(go_on(r), BOIL_OK);
     const boil_history *h = boil_simulation_so_far(r);
     assert_int_equal(h->loads_count, LOADS);
     assert_true(h->loads[0].time_s > 60 * LOADS && h->loads[LOADS - 1].time_s == h->loads[0].time_s);
