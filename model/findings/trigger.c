@@ -57,11 +57,9 @@ static boil_outcome pass(boil_simulation *r, const boil_schedule *s, boil_trigge
 /* A spell is over. */
 static void end_spell(boil_triggers *found)
 {
-    double until_s = found->worst.time_s;
     if (found->worst.steam_kg > 0)
         take_in(found, &found->worst);
-    found->worst.time_s = until_s;
-    found->worst.steam_kg = 0;
+    found->worst.time_s = found->worst.steam_kg = 0;
 }
 
 static boil_outcome watch(boil_simulation *r, const boil_schedule *s, boil_triggers *found)

@@ -19,7 +19,9 @@ boil_run_options boil_run_options_default(void)
 static boil_outcome stretch(boil_simulation *r)
 {
     boil_outcome outcome = boil_simulation_make_room(r);
-    if (outcome == BOIL_OK && boil_march_steps(r->march) > 0)
+    if (outcome != BOIL_OK)
+        return outcome;
+    if (boil_march_steps(r->march) > 0)
         outcome = boil_simulation_settle_heat(r);
     if (outcome == BOIL_OK)
         outcome = boil_simulation_do_due(r);

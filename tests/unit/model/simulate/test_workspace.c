@@ -166,21 +166,24 @@ static void loads_that_wait_on_one_another_find_room(void **state)
     boil_simulation *r = NULL;
     assert_int_equal(boil_simulation_begin(&p, &s, &o, &r), BOIL_OK);
     const size_t expected = r->room.bodies;
+    boil_history whole;
     assert_int_equal(go_on(r), BOIL_OK);
-    const boil_history *h = boil_simulation_so_far(r);
-    assert_int_equal(h->loads_count, LOADS);
-    assert_true(h->loads[0].time_s > 60 * LOADS && h->loads[LOADS - 1].time_s == h->loads[0].time_s);
     assert_true(r->room.bodies > expected);
-    assert_close(h->balance.energy.closure, 0, 0, 1e-9);
+    assert_int_equal(boil_simulation_hand_over(r, &whole), BOIL_OK);
+    assert_int_equal(whole.loads_count, LOADS);
+    assert_true(whole.loads[0].time_s > 60 * LOADS && whole.loads[LOADS - 1].time_s == whole.loads[0].time_s);
+    assert_close(whole.balance.energy.closure, 0, 0, 1e-9);
 
     assert_int_equal(boil_simulation_begin(&p, &s, &o, &r), BOIL_OK);
     refuse();
     boil_outcome outcome = boil_simulation_finish(r);
     assert_true(allow());
     assert_int_equal(outcome, BOIL_NO_MEMORY);
-    assert_int_equal(boil_simulation_begin(&p, &s, &o, &r), BOIL_OK); /* it serves for the next all the same */
-    assert_int_equal(boil_simulation_finish(r), BOIL_OK);
+    assert_int_equal(r->room.bodies, expected);
+    assert_int_equal(go_on(r), BOIL_OK); /* nothing had been done of the stretch that it was refused for */
+    assert_same_history(boil_simulation_so_far(r), &whole);
     boil_simulation_free(r);
+    boil_history_free(&whole);
     boil_schedule_free(&s);
 }
 
@@ -217,15 +220,30 @@ static void a_copy_grows_to_what_it_takes(void **state)
     boil_schedule_free(&none);
 }
 
+/* Before and after each: nothing stays behind. */
+static int note_held(void **state)
+{
+    static long held;
+    held = refusal.held;
+    *state = &held;
+    return 0;
+}
+
+static int check_held(void **state)
+{
+    const long *held = *state;
+    return refusal.held == *held ? 0 : -1;
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(a_run_asks_for_memory_only_as_it_begins),
-        cmocka_unit_test(a_state_is_copied_and_put_back_without_any),
-        cmocka_unit_test(a_run_that_outgrows_its_block_is_the_same),
-        cmocka_unit_test(loads_that_wait_on_one_another_find_room),
-        cmocka_unit_test(a_copy_grows_to_what_it_takes),
+        cmocka_unit_test_setup_teardown(a_run_asks_for_memory_only_as_it_begins, note_held, check_held),
+        cmocka_unit_test_setup_teardown(a_state_is_copied_and_put_back_without_any, note_held, check_held),
+        cmocka_unit_test_setup_teardown(a_run_that_outgrows_its_block_is_the_same, note_held, check_held),
+        cmocka_unit_test_setup_teardown(loads_that_wait_on_one_another_find_room, note_held, check_held),
+        cmocka_unit_test_setup_teardown(a_copy_grows_to_what_it_takes, note_held, check_held),
     };
     return cmocka_run_group_tests_name("workspace", tests, NULL, NULL);
 }
