@@ -216,7 +216,7 @@ boil_march_news boil_march_step(boil_march *m, double *t, double y[], double end
     end_at(m, *t, y);
     if (isfinite(first))
         return BOIL_MARCH_EVENT;
-    boil_guards_note(&m->guards, g);
+    boil_guards_note(&m->guards, g, *t - m->t0);
     return *t < end ? BOIL_MARCH_STEPPED : BOIL_MARCH_ARRIVED;
 }
 
