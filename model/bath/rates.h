@@ -21,6 +21,11 @@ boil_outcome boil_rates_upper_level(const boil_bath *b, double t, const double y
 /* How far the properties of a solution that was found still hold. */
 boil_range boil_rates_range(const boil_bath *b, const boil_rates_solution *s);
 
+/* How the rates of one of the bodies hanging in it move with its own unknowns, own_by_s[i * stride + k] of rate i by unknown k, and the
+   heat that it takes, W by each: all that the bath knows of it. */
+void boil_rates_body_slopes(const boil_bath *b, size_t body, double t, const double y[], const boil_rates_view *v, size_t stride,
+                            double own_by_s[], double heat_W[]);
+
 /* Of the bath's solution, Pa s. It costs more than its boiling point, and most moments need none: so it is no part of the view. */
 double boil_rates_viscosity(const boil_bath *b, const boil_rates_solution *s);
 

@@ -9,7 +9,7 @@
 #include "bath/rates_parts.h"
 #include "transfer/dissolution.h"
 
-/* bath/rates_bath.c -- the bath itself, its heater and control, and the steel and the salt in it. */
+/* bath/rates_bath.c -- the bath itself, its heater and control, and the salt in it. */
 
 /* Where the temperature must be by now, from where it was found last: each component has brought its partial enthalpy there. */
 static double expected_temperature(const double y[], const boil_rates_guess *g)
@@ -165,72 +165,6 @@ boil_rates_pool boil_rates_of_pool(const boil_bath *b, const double y[], const b
         o.agitation_m_s += boil_convection_as_gas(mixer_W_kg);
     }
     return o;
-}
-
-static double body_heat(const boil_bath *b, const boil_bath_body *o, double t, const double y[],
-                        const boil_convection_liquid *liquid, double bath_K, double agitation_m_s, double dydt[])
-{
-    const double *own = y + BOIL_STATE_FIXED + o->at;
-    double rates[BOIL_CONDUCTION_UNKNOWNS_MAX], h = o->coefficient_W_m2K;
-    if (!(h > 0))
-        h = b->plant->pool.part_coefficient_factor *
-            boil_convection_bath_side(liquid, o->body.height_m, bath_K - own[0], agitation_m_s);
-    double heat = boil_conduction_rates(&o->body, own, bath_K, h, boil_bath_body_immersed(o, t), rates);
-    if (dydt)
-        memcpy(dydt + BOIL_STATE_FIXED + o->at, rates, (size_t)o->body.unknowns * sizeof(double));
-    return heat;
-}
-
-/* Water trapped in hollows of parts; when all of it has let go they hold what the bath holds. */
-static double pocket_heat(const boil_bath_body *o, double t, const double y[], double bath_K, double dydt[])
-{
-    const double *own = y + BOIL_STATE_FIXED + o->at;
-    bool holds = isinf(o->released_s);
-    double heat = holds ? o->pocket_W_K * (bath_K - boil_water_temperature(own[0])) * boil_bath_body_immersed(o, t) : 0;
-    if (dydt)
-        dydt[BOIL_STATE_FIXED + o->at] = heat / o->pocket_kg;
-    return heat;
-}
-
-static void add_pocket(const boil_bath *b, const boil_bath_body *o, double t, const double y[], double bath_K, double dydt[],
-                       boil_rates_loads *l)
-{
-    l->heat_W += pocket_heat(o, t, y, bath_K, dydt);
-    if (isinf(o->released_s) && !o->lifting)
-        l->pocket_J_kg = fmax(l->pocket_J_kg, y[BOIL_STATE_FIXED + o->at] - boil_water_enthalpy(b->air.saturation_K));
-}
-
-/* Of water in a hollow what is left of it displaces, of steel all that is immersed. */
-double boil_rates_displaced(const boil_bath *b, double t)
-{
-    double m3 = 0;
-    for (size_t i = 0; i < b->bodies_count; i++) {
-        const boil_bath_body *o = &b->bodies[i];
-        bool whole = !(o->pocket_kg > 0) || isinf(o->released_s);
-        double left = whole ? 1 : fmax(0, 1 - (t - o->released_s) / o->release_s);
-        m3 += left * o->displaced_m3 * boil_bath_body_immersed(o, t);
-    }
-    return m3;
-}
-
-boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
-                                     const boil_rates_pool *pool, double dydt[])
-{
-    boil_rates_loads l = {0, boil_rates_displaced(b, t), 0, -1e6};
-    boil_convection_liquid liquid = s->convection;
-    if (b->bodies_count > 0)
-        liquid.viscosity_Pa_s = boil_rates_viscosity(b, s);
-    for (size_t i = 0; i < b->bodies_count; i++) {
-        const boil_bath_body *o = &b->bodies[i];
-        if (o->pocket_kg > 0) {
-            add_pocket(b, o, t, y, s->temperature_K, dydt, &l);
-            continue;
-        }
-        l.heat_W += body_heat(b, o, t, y, &liquid, s->temperature_K, pool->agitation_m_s, dydt);
-        if (o->lifting)
-            l.drag_kg_s += o->drag_out_kg / (o->out_end_s - o->out_start_s);
-    }
-    return l;
 }
 
 double boil_rates_salts_volume(const double y[])

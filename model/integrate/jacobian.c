@@ -71,11 +71,47 @@ static boil_jacobian_place place_of(const boil_system *s, const double y[])
     return (boil_jacobian_place){y[s->amount], y[s->content] / y[s->amount]};
 }
 
+/* What blocks take, the rates of the leads know by its sum: one look, where that moves most, tells how. */
+static void share_out(boil_jacobian *j, const boil_system *s, double t, const double rates[], double trial[], double dydt[])
+{
+    double *takes = j->with_leads; /* room: the first of each row, until it is worked out */
+    size_t most = s->blocks_first;
+    for (size_t k = s->blocks_first; k < s->unknowns; k++)
+        if (fabs(takes[k * LEADS] * s->size[k]) > fabs(takes[most * LEADS] * s->size[most]))
+            most = k;
+    bool any = s->blocks_first < s->unknowns && takes[most * LEADS] != 0;
+    if (any)
+        look(s, most, t, rates, trial, dydt);
+    for (size_t k = s->blocks_first; k < s->unknowns; k++)
+        for (size_t i = 0; i < s->leads; i++)
+            j->on_leads[k * LEADS + i] = any ? dydt[s->lead[i]] * takes[k * LEADS] / takes[most * LEADS] : 0;
+}
+
+static void take_slopes(boil_jacobian *j, const boil_system *s, double t, const double y[])
+{
+    size_t count;
+    for (size_t b = 0, first = s->blocks_first; (count = boil_system_block(s, b)) > 0; b++, first += count) {
+        double takes[BLOCK];
+        s->slopes(b, t, y, j->own + first * BLOCK, takes, s->context);
+        for (size_t k = 0; k < count; k++)
+            j->with_leads[(first + k) * LEADS] = takes[k];
+    }
+}
+
+static void take_blocks(boil_jacobian *j, const boil_system *s, double t, const double rates[], double trial[], double dydt[])
+{
+    size_t count;
+    for (size_t b = 0, first = s->blocks_first; (count = boil_system_block(s, b)) > 0; b++, first += count)
+        take_block(j, s, first, count, t, rates, trial, dydt);
+}
+
 void boil_jacobian_take(boil_jacobian *j, const boil_system *s, double t, const double y[], const double rates[],
                         double trial[], double dydt[])
 {
     memcpy(trial, y, s->unknowns * sizeof *y);
     j->at = place_of(s, y);
+    if (s->slopes != NULL) /* before any look elsewhere: what is worked out at y may still be known */
+        take_slopes(j, s, t, y);
     for (size_t k = 0; k < s->leads; k++) {
         look_at_lead(s, k, t, rates, trial, dydt);
         for (size_t i = 0; i < s->leads; i++)
@@ -83,9 +119,10 @@ void boil_jacobian_take(boil_jacobian *j, const boil_system *s, double t, const 
         for (size_t i = s->blocks_first; i < s->unknowns; i++)
             j->by_leads[i * LEADS + k] = dydt[i];
     }
-    size_t count;
-    for (size_t b = 0, first = s->blocks_first; (count = boil_system_block(s, b)) > 0; b++, first += count)
-        take_block(j, s, first, count, t, rates, trial, dydt);
+    if (s->slopes != NULL)
+        share_out(j, s, t, rates, trial, dydt);
+    else
+        take_blocks(j, s, t, rates, trial, dydt);
     j->w = 0;
 }
 

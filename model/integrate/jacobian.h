@@ -1,7 +1,7 @@
 /* integrate/jacobian.h -- how the fast unknowns of a system act on one another, A = df/dy as far as integrate/system.h names them,
-   and x = (I - w A)^-1 r. By differences, one look at the rates for each of them but those that are known to follow only. Blocks act
-   on the leads and are acted on by them, not on one another; so each block is solved by itself, and the leads with what the blocks
-   give back to them. Where the rates refuse the look, the column is zero: whoever solves with A must bear with a wrong one
+   and x = (I - w A)^-1 r. By differences, one look at the rates for each of them but those that are known to follow only; of blocks
+   that tell their own slopes one look for all. Blocks act on the leads and are acted on by them, not on one another; so each block is
+   solved by itself, and the leads with what the blocks give back to them. Where the rates refuse the look, the column is zero: whoever solves with A must bear with a wrong one
    (integrate/ark.h).
 
    A is kept for some steps. Of an amount m and its content H, of which the rates know h = H/m,

@@ -22,6 +22,12 @@ static size_t counted_block(size_t number, void *context)
     return boil_system_block(&m->is.system, number);
 }
 
+static void counted_slopes(size_t number, double t, const double y[], double own[], double takes[], void *context)
+{
+    const boil_march *m = context;
+    m->is.system.slopes(number, t, y, own, takes, m->is.system.context);
+}
+
 static void set_room(boil_march *m, double *room, size_t capacity)
 {
     m->room = room;
@@ -104,6 +110,7 @@ boil_outcome boil_march_begin(boil_march *m, const boil_march_problem *p, double
     m->counted = p->system;
     m->counted.rates = counted_rates;
     m->counted.block = counted_block;
+    m->counted.slopes = p->system.slopes != NULL ? counted_slopes : NULL;
     m->counted.context = m;
     m->step.jacobian.w = 0; /* sizes may have changed */
     m->step_s = m->last_step_s = 0;

@@ -26,6 +26,9 @@ typedef struct {
     size_t blocks_first;              /* from here to the end; `unknowns`: there are none */
     size_t (*block)(size_t number,
                     void *context); /* its unknowns, 1 to BOIL_SYSTEM_BLOCK_MAX; 0: there are no more. NULL: none */
+    /* How a block's rates move with its own unknowns, own[i * BOIL_SYSTEM_BLOCK_MAX + k] of rate i by unknown k, and what it takes by
+       each of them: the others know of blocks the sum of that alone. NULL: by looks */
+    void (*slopes)(size_t number, double t, const double y[], double own[], double takes[], void *context);
 } boil_system;
 
 /* False: the rates refuse this state, or are not finite. */

@@ -145,6 +145,20 @@ static size_t body(size_t number, void *context)
     return number < r->bath.bodies_count ? (size_t)r->bath.bodies[number].body.unknowns : 0;
 }
 
+static void slopes(size_t number, double t, const double y[], double own[], double takes[], void *context)
+{
+    boil_simulation *r = context;
+    size_t unknowns = body(number, r);
+    if (boil_simulation_evaluate(r, t, y) == BOIL_OK) {
+        boil_rates_body_slopes(&r->bath, number, t, y, &r->view, BOIL_SYSTEM_BLOCK_MAX, own, takes);
+        return;
+    }
+    for (size_t i = 0; i < unknowns; i++) {
+        takes[i] = 0;
+        memset(own + i * BOIL_SYSTEM_BLOCK_MAX, 0, unknowns * sizeof *own);
+    }
+}
+
 boil_outcome boil_simulation_begin_march(boil_simulation *r)
 {
     boil_march_problem p = {.system = {.unknowns = r->unknowns,
@@ -156,7 +170,8 @@ boil_outcome boil_simulation_begin_march(boil_simulation *r)
                                        .sums_first = BOIL_STATE_TOTAL_STEAM,
                                        .sums_end = BOIL_STATE_FIXED,
                                        .blocks_first = BOIL_STATE_FIXED,
-                                       .block = body},
+                                       .block = body,
+                                       .slopes = slopes},
                             .kind = (r->bath.boiling ? 3 : 0) + (int)r->bath.layer,
                             .guards = BOIL_GUARDS,
                             .guard = guards,
