@@ -23,5 +23,5 @@ set key outside bottom center horizontal
 
 of(solver, i, x) = strcol(1) eq solver && strcol(2) eq word(cases, i) ? x : NaN
 
-plot for [i = 1:3] table skip 1 using (of("ours", i, $8)):7 with linespoints pointtype 7 linecolor word(colours, i) title word(cases, i), \
-     for [i = 1:3] table skip 1 using (of("CVODE", i, $8)):7 with linespoints pointtype 6 dashtype 2 linecolor word(colours, i) title word(cases, i)." by CVODE"
+plot for [i = 1:3] table skip 1 using (of("ours", i, $8)):7 with linespoints pointtype 7 linecolor rgb word(colours, i) title word(cases, i), \
+     for [i = 1:3] table skip 1 using (of("CVODE", i, $8)):7 with linespoints pointtype 6 dashtype 2 linecolor rgb word(colours, i) title word(cases, i)." by CVODE"

@@ -17,6 +17,7 @@ void boil_jacobian_init(boil_jacobian *j, double *room, size_t unknowns)
 void boil_jacobian_copy(boil_jacobian *to, const boil_jacobian *from, size_t unknowns)
 {
     memcpy(to->lead, from->lead, sizeof to->lead);
+    to->at = from->at;
     to->w = 0;
     if (unknowns == 0)
         return;

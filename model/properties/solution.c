@@ -214,6 +214,7 @@ double boil_solution_log_vapour_pressure(const boil_conditions *c, const boil_mi
 {
     boil_molalities n = boil_molalities_of(m);
     equilibrium e;
+    *by_T = *by_strength = 0;
     if (equivalent_molality(&n, temperature_K, within, molality, &e) != BOIL_OK)
         return (double)NAN;
     double psat_T, ln_p = boil_water_log_saturation_pressure(temperature_K, &psat_T) + e.ln_a;

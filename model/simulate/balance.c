@@ -91,9 +91,11 @@ static double rinse_to_come(const boil_simulation *r)
 
 void boil_simulation_balance(boil_simulation *r)
 {
+    const double rounding = 1e-12; /* of a difference of sums */
     boil_summary *s = &r->history.summary;
     s->rinse_added_kg -= rinse_to_come(r);
-    double by_hand = r->y[BOIL_STATE_TOTAL_WATER_IN] - r->y[BOIL_STATE_TOTAL_VALVE] - r->y[BOIL_STATE_TOTAL_CONDENSATE];
-    s->water_added_kg = fmax(0, by_hand - s->rinse_added_kg); /* a difference of sums: rounding may leave it below zero */
+    double all = r->y[BOIL_STATE_TOTAL_WATER_IN];
+    double by_hand = all - r->y[BOIL_STATE_TOTAL_VALVE] - r->y[BOIL_STATE_TOTAL_CONDENSATE] - s->rinse_added_kg;
+    s->water_added_kg = by_hand > rounding * all ? by_hand : 0;
     r->history.balance = (boil_balance){water_of(r), salts_of(r), energy_of(r)};
 }
