@@ -157,22 +157,28 @@ void boil_jacobian_carry(boil_jacobian *j, const boil_system *s, const double y[
     j->w = 0;
 }
 
-/* Rows of a square matrix that lie `stride` apart become its factors L U, the row that each pivot was taken from noted. */
-static bool eliminate(double a[], size_t stride, size_t n, size_t pivot[], size_t k)
+static void exchange(double *a, double *b)
+{
+    double other = *a;
+    *a = *b;
+    *b = other;
+}
+
+/* Rows of a square matrix that lie `stride` apart become its factors L U, the row that each pivot was taken from noted. A row is as
+   large as its size says: joules stand beside kilograms. */
+static bool eliminate(double a[], size_t stride, size_t n, double size[], size_t pivot[], size_t k)
 {
     size_t best = k;
     for (size_t i = k + 1; i < n; i++)
-        if (fabs(a[i * stride + k]) > fabs(a[best * stride + k]))
+        if (fabs(a[i * stride + k]) * size[best] > fabs(a[best * stride + k]) * size[i])
             best = i;
     double *row = a + k * stride, *from = a + best * stride;
     pivot[k] = best;
     if (!(fabs(from[k]) > 0))
         return false;
-    for (size_t c = 0; c < n && best != k; c++) {
-        double other = from[c];
-        from[c] = row[c];
-        row[c] = other;
-    }
+    exchange(&size[k], &size[best]);
+    for (size_t c = 0; c < n && best != k; c++)
+        exchange(&from[c], &row[c]);
     double by = 1 / row[k];
     for (size_t i = k + 1; i < n; i++) {
         double of = a[i * stride + k] *= by;
@@ -183,10 +189,10 @@ static bool eliminate(double a[], size_t stride, size_t n, size_t pivot[], size_
     return true;
 }
 
-static bool factor(double a[], size_t stride, size_t n, size_t pivot[])
+static bool factor(double a[], size_t stride, size_t n, double size[], size_t pivot[])
 {
     for (size_t k = 0; k < n; k++)
-        if (!eliminate(a, stride, n, pivot, k))
+        if (!eliminate(a, stride, n, size, pivot, k))
             return false;
     return true;
 }
@@ -210,12 +216,13 @@ static void solve(const double a[], size_t stride, size_t n, const size_t pivot[
 
 static bool factor_block(boil_jacobian *j, const boil_system *s, size_t first, size_t n, double w)
 {
-    double a[BLOCK * BLOCK], *inverse = j->own_inverse + first * BLOCK;
+    double a[BLOCK * BLOCK], size[BLOCK], *inverse = j->own_inverse + first * BLOCK;
     size_t pivot[BLOCK];
+    memcpy(size, s->size + first, n * sizeof *size);
     for (size_t i = 0; i < n; i++)
         for (size_t c = 0; c < n; c++)
             a[i * BLOCK + c] = (i == c) - w * j->own[(first + i) * BLOCK + c];
-    if (!factor(a, BLOCK, n, pivot))
+    if (!factor(a, BLOCK, n, size, pivot))
         return false;
     for (size_t c = 0; c < n; c++) {
         double column[BLOCK] = {0};
@@ -234,10 +241,10 @@ static bool factor_block(boil_jacobian *j, const boil_system *s, size_t first, s
     return true;
 }
 
-/* I - w A of the leads, less what the blocks give back; scaled by the sizes, for joules stand beside kilograms. */
+/* I - w A of the leads, less what the blocks give back. */
 static bool factor_leads(boil_jacobian *j, const boil_system *s, double w)
 {
-    double(*a)[LEADS] = j->factors;
+    double(*a)[LEADS] = j->factors, size[LEADS];
     size_t n = s->leads;
     memcpy(a, j->lead, sizeof j->factors);
     for (size_t k = s->blocks_first; k < s->unknowns; k++)
@@ -246,10 +253,12 @@ static bool factor_leads(boil_jacobian *j, const boil_system *s, double w)
             for (size_t c = 0; c < n && on != 0; c++)
                 a[i][c] += on * j->with_leads[k * LEADS + c];
         }
-    for (size_t i = 0; i < n; i++)
+    for (size_t i = 0; i < n; i++) {
+        size[i] = s->size[s->lead[i]];
         for (size_t c = 0; c < n; c++)
-            a[i][c] = (i == c) - w * a[i][c] * s->size[s->lead[c]] / s->size[s->lead[i]];
-    return factor(a[0], LEADS, n, j->pivot);
+            a[i][c] = (i == c) - w * a[i][c];
+    }
+    return factor(a[0], LEADS, n, size, j->pivot);
 }
 
 bool boil_jacobian_factor(boil_jacobian *j, const boil_system *s, double w)
@@ -287,11 +296,7 @@ static void solve_leads(const boil_jacobian *j, const boil_system *s, const doub
         for (size_t i = 0; i < s->leads; i++)
             lead[i] += moves * j->on_leads[k * LEADS + i];
     }
-    for (size_t i = 0; i < s->leads; i++)
-        lead[i] /= s->size[s->lead[i]];
     solve(j->factors[0], LEADS, s->leads, j->pivot, lead);
-    for (size_t i = 0; i < s->leads; i++)
-        lead[i] *= s->size[s->lead[i]];
 }
 
 void boil_jacobian_solve(const boil_jacobian *j, const boil_system *s, double x[])

@@ -19,6 +19,8 @@ typedef struct {
     size_t guards;
     void (*guard)(double t, const double y[], double g[], void *context); /* the system's context */
     double arm[BOIL_GUARDS_MAX];
+    /* Sets the system's sizes for a step between two states; NULL: they stay as they are. */
+    void (*sizes)(const double y0[], const double y1[], void *context);
     double tolerance; /* error per step relative to size */
     double step_max_s;
     bool plain; /* by integrate/fehlberg.h: what the other is measured against */

@@ -18,6 +18,7 @@ struct boil_march {
     double step_s, last_step_s, last_t; /* to be tried next; of the last step length, 0 before the first, and beginning, */
     double last_off;                    /* and its error over what is allowed */
     size_t steps, evaluations;
+    size_t begun_steps; /* that there had been as it was begun */
 };
 
 /* A step from y0 of h; its error is within what is allowed, or not. False: refused. */

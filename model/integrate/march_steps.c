@@ -114,6 +114,7 @@ boil_outcome boil_march_begin(boil_march *m, const boil_march_problem *p, double
     m->counted.context = m;
     m->step.jacobian.w = 0; /* sizes may have changed */
     m->step_s = m->last_step_s = 0;
+    m->begun_steps = m->steps;
     double g[BOIL_GUARDS_MAX];
     m->guards.count = p->guards;
     memcpy(m->guards.arm, p->arm, sizeof p->arm);
@@ -207,6 +208,8 @@ static double advance(boil_march *m, double t, double end)
         if (!(t + use > t))
             return 0;
         bool told = boil_march_try(m, t, use);
+        if (told && m->is.sizes != NULL)
+            m->is.sizes(m->step.y0, m->step.y1, m->is.system.context);
         double off = told ? largest(m, m->step.error) / m->is.tolerance : 0;
         if (told && is_accepted(m, off, use < end - t ? t + use : end)) {
             m->last_off = off;
@@ -220,12 +223,13 @@ static double advance(boil_march *m, double t, double end)
     return 0;
 }
 
-/* An old one is kept while steps err little with it. */
+/* An old one is kept while steps err little with it; that of a beginning, where bubbles are none as yet, is soon no good. */
 static bool wants_jacobian(const boil_march *m)
 {
     const int keep = 5, most = 24;
     const double little = 0.2;
-    return m->age < 0 || m->age >= most || (m->age >= keep && m->last_off > little);
+    bool begun = m->steps - m->begun_steps <= 2;
+    return m->age < 0 || m->age >= most || (m->age >= (begun ? 1 : keep) && m->last_step_s > 0 && m->last_off > little);
 }
 
 static bool get_ready(boil_march *m, double t, double end)

@@ -70,22 +70,21 @@ static double cubic(const double c[4], double u, double *by_M)
 static int solve_blend(boil_boiling_curve *b, const boil_conditions *c, const boil_molalities *n, double *M, double *ratio,
                        double *by_hydroxide)
 {
-    const double near = 1e-13;
+    const double near = 1e-8; /* the next step would be of 1e-16 */
     double step = HUGE_VAL;
     int at = -1;
     *M = boil_molalities_about(n);
-    for (int i = 0; i < 30; i++) {
+    for (int i = 0; i < 30 && !(fabs(step) <= near * *M); i++) {
         double place = *M * (1 / SPACING), ratio_M;
         if (!(place > FIRST_KNOT && place < LAST_KNOT) || (at = cell_of(b, c, (int)place)) < 0)
             return -1;
         *ratio = cubic(b->ratio[at], place - (int)place, &ratio_M);
         *by_hydroxide = 1 / (1 - n->others * ratio_M);
         step = (*M - n->hydroxide - n->others * *ratio) * *by_hydroxide;
-        if (fabs(step) <= near * *M)
-            return at;
         *M -= step;
+        *ratio -= ratio_M * step;
     }
-    return -1;
+    return fabs(step) <= near * *M ? at : -1;
 }
 
 boil_outcome boil_boiling_curve_at(boil_boiling_curve *b, const boil_conditions *c, const boil_mixture *m,
@@ -100,7 +99,7 @@ boil_outcome boil_boiling_curve_at(boil_boiling_curve *b, const boil_conditions 
     }
     double place = M * (1 / SPACING);
     guess->equivalent_molality = M;
-    guess->boiling_point_K = *boiling_point_K = cubic(b->T_K[at], place - (int)place, &T_M);
+    guess->boiling_point_K = *boiling_point_K = cubic(b->T_K[at], place - b->knot[at], &T_M);
     if (slope)
         *slope = boil_activity_slope(m, &n, T_M, by_hydroxide, ratio);
     return BOIL_OK;

@@ -123,7 +123,6 @@ double boil_simulation_steam_rounding(const boil_simulation *r);
 
 /* simulate/simulation_march.c: the march made ready for the stretch that begins; the view is up to date. */
 boil_outcome boil_simulation_begin_march(boil_simulation *r);
-void boil_simulation_size_step(boil_simulation *r); /* for the step that begins: what counts as its error */
 
 /* simulate/simulation_due.c. What has ended is cleared away, the valve moves, actions are carried out, and what moves in the
    coming stretch is marked; next: when something known begins or ends. */

@@ -72,19 +72,32 @@ static double size_near(double least, double share, double there, double toleran
 }
 
 /* A layer is kept down to 1e-6 of the bath: no tolerance may let its error come near that, or it goes below zero, or its temperature,
-   of next to no mass, is anything. The steam of a boil that cold water all but quenches must not be lost in its error, or the modes
-   flutter; on what a quiet bath still holds only its level hangs, by less than a micrometre. It takes no part in mass or energy. */
-void boil_simulation_size_step(boil_simulation *r)
+   of next to no mass, is anything. */
+static double layer_size(const boil_simulation *r, double kg)
 {
-    const double layer_least = 2e-8, layer_share = 2e-4, steam_share = 5e-4, steam_most = 3;
-    const double steam_least = r->bath.boiling ? 1e-9 : QUIET_STEAM_LEAST;
-    double mass = r->history.summary.bath_mass_start_kg, full = full_of_steam(r);
-    double off = r->options.tolerance, *s = r->size;
-    s[BOIL_STATE_LAYER_MASS] = fmin(0.1 * mass, size_near(layer_least * mass, layer_share, r->y[BOIL_STATE_LAYER_MASS], off));
+    const double least = 2e-8, share = 2e-4, most = 0.1;
+    double mass = r->history.summary.bath_mass_start_kg;
+    return fmin(most * mass, size_near(least * mass, share, kg, r->options.tolerance));
+}
+
+/* It takes no part in mass or energy. That of a boil that cold water all but quenches must not be lost in its error, or the modes
+   flutter; one that comes back is soon past that, and on what a quiet bath still holds only its level hangs, by less than a micrometre. */
+static double steam_size(const boil_simulation *r, double was_kg, double is_kg)
+{
+    const double most = 3, falling = 2e-4, rising = 1e-3;
+    double full = full_of_steam(r), least = r->bath.boiling && is_kg < 2 * was_kg ? 1e-9 : QUIET_STEAM_LEAST;
+    double share = is_kg < was_kg ? falling : rising;
+    return fmin(most * full, size_near(least * full, share, fmax(was_kg, is_kg), r->options.tolerance));
+}
+
+static void sizes(const double y0[], const double y1[], void *context)
+{
+    boil_simulation *r = context;
+    double *s = r->size;
+    s[BOIL_STATE_LAYER_MASS] = layer_size(r, fmax(y0[BOIL_STATE_LAYER_MASS], y1[BOIL_STATE_LAYER_MASS]));
     s[BOIL_STATE_LAYER_HEAT] = s[BOIL_STATE_LAYER_MASS] * 4e5;
     s[BOIL_STATE_HEAT_SENSOR] = sensor_size(r->bath.heat_controlled, r->plant.heat_control.high_limit_K > 0);
-    s[BOIL_STATE_STEAM_HELD] =
-        fmin(steam_most * full, size_near(steam_least * full, steam_share, r->y[BOIL_STATE_STEAM_HELD], off));
+    s[BOIL_STATE_STEAM_HELD] = steam_size(r, y0[BOIL_STATE_STEAM_HELD], y1[BOIL_STATE_STEAM_HELD]);
 }
 
 static void lead(boil_system *s, bool is, size_t unknown)
@@ -175,12 +188,13 @@ boil_outcome boil_simulation_begin_march(boil_simulation *r)
                             .kind = (r->bath.boiling ? 3 : 0) + (int)r->bath.layer,
                             .guards = BOIL_GUARDS,
                             .guard = guards,
+                            .sizes = sizes,
                             .tolerance = r->options.tolerance,
                             .step_max_s = r->options.plain_steps ? 30 : 3600,
                             .plain = r->options.plain_steps};
     forget_bubbles(r);
     set_sizes(r);
-    boil_simulation_size_step(r);
+    sizes(r->y, r->y, r);
     set_leads(r, &p.system);
     /* Rounding of the boiling point and of the enthalpy's inverse must not arm a guard. */
     p.arm[BOIL_GUARD_MODE] = r->bath.boiling ? boil_simulation_steam_rounding(r) : 1e-8;

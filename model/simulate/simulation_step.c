@@ -233,7 +233,6 @@ boil_outcome boil_simulation_step(boil_simulation *r, double stop, bool *going)
     const boil_rates_view before = r->view;
     r->t_before = r->t;
     memcpy(r->y_before, r->y, r->unknowns * sizeof(double));
-    boil_simulation_size_step(r);
     boil_march_news news = boil_march_step(r->march, &r->t, r->y, stop, &guard);
     if (news == BOIL_MARCH_FAILED || is_stuck(r)) {
         r->history.end = BOIL_RUN_FAILED;
