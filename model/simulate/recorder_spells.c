@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "base/constants.h"
+#include "base/false_position.h"
 #include "properties/hydrostatic.h"
 
 /* simulate/recorder_spells.c -- loads, additions and quiet spells: what begins, whose fault a lost boil is, and what each saw. */
@@ -276,10 +277,24 @@ double boil_recorder_unheated(const boil_bath_body *o, const double y[], const b
     return way != 0 ? 1 - (y[BOIL_STATE_FIXED + o->at] - o->entry_K) / way : 0;
 }
 
-/* Within the step from t0 to t, in which what lacks decays as it does in a bath that stays as it is: exponentially. */
-static double hot_at(double t0, double t, double before, double now, double lacks)
+/* Since the last moment, on the step's cubic: what lacks falls fast in a bath that stays as it is, and hardly in one that warms as the
+   steel does. */
+static double hot_at(boil_recorder *r, double t, const boil_bath *b, const boil_bath_body *o, double now, double lacks)
 {
-    return before > lacks && now > 0 ? t0 + (t - t0) * log(before / lacks) / log(before / now) : t;
+    const double close_s = 2e-3;
+    boil_false_position p = {r->last_s, lacks - o->unheated, t, lacks - now, 0};
+    if (r->step.near == NULL || !(p.at_low < 0))
+        return t;
+    boil_rates_guess guess = *r->step.near;
+    while (p.high - p.low > close_s) { /* off the ends, so that both of them close in */
+        boil_rates_view v;
+        double x = fmin(fmax(boil_false_position_next(&p), p.low + close_s / 2), p.high - close_s / 2);
+        if (boil_recorder_inside(r, b, x, &guess, &v) != BOIL_OK)
+            return t;
+        double over = lacks - boil_recorder_unheated(o, r->unknowns, &v);
+        boil_false_position_narrow(&p, x, over, over >= 0);
+    }
+    return p.high;
 }
 
 static void watch_loads(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v,
@@ -297,7 +312,7 @@ static void watch_loads(boil_recorder *r, double t, const boil_bath *b, const do
         const double lacks = 0.05;
         double unheated = boil_recorder_unheated(o, y, v);
         if (isnan(l->hot_s) && isnan(l->lifted_s) && unheated <= lacks)
-            l->hot_s = hot_at(r->last_s, t, o->unheated, unheated, lacks) - l->time_s;
+            l->hot_s = hot_at(r, t, b, o, unheated, lacks) - l->time_s;
     }
 }
 

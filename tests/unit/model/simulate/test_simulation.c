@@ -118,28 +118,58 @@ static void variants_go_on_from_their_last_common_moment(void **state)
     assert_close(water_kg[1] - water_kg[0], late_kg[1] - late_kg[0], 0, 1e-9);
 }
 
+/* At tolerances from 1e-5 on, each a tenth of the one before; K/s by which the bath warms over a quarter of an hour. */
+enum { HOT_TOLERANCES = 5 };
+
+static double hot_at_tolerances(const boil_plant *p, const boil_action *load, double hot_s[HOT_TOLERANCES])
+{
+    const double duration_s = 900;
+    double warms_K = 0;
+    boil_schedule s;
+    boil_schedule_init(&s, duration_s);
+    assert_int_equal(boil_schedule_add(&s, load), BOIL_OK);
+    for (int i = 0; i < HOT_TOLERANCES; i++) {
+        boil_history h;
+        boil_run_options o = boil_run_options_default();
+        o.tolerance = pow(10, -5 - i);
+        assert_int_equal(boil_run(p, &s, &o, &h), BOIL_OK);
+        hot_s[i] = h.loads[0].hot_s;
+        warms_K = h.summary.temperature_end_K - h.summary.temperature_start_K;
+        print_message("hot after %.3f s at a tolerance of %g\n", hot_s[i], o.tolerance);
+        boil_history_free(&h);
+    }
+    boil_schedule_free(&s);
+    return warms_K / duration_s;
+}
+
 /* Steps are as long as the tolerance lets them be; when a load is hot does not hang on where they end. */
 static void hot_is_a_moment_within_a_step(void **state)
 {
     (void)state;
-    double hot_s[5];
+    double hot_s[HOT_TOLERANCES];
     boil_plant p = open_plant(34e3);
-    boil_schedule s;
     boil_action load = plate_action(60, 2);
-    boil_schedule_init(&s, 900);
-    assert_int_equal(boil_schedule_add(&s, &load), BOIL_OK);
-    for (int i = 0; i < 5; i++) {
-        boil_history h;
-        boil_run_options o = boil_run_options_default();
-        o.tolerance = pow(10, -5 - i);
-        assert_int_equal(boil_run(&p, &s, &o, &h), BOIL_OK);
-        hot_s[i] = h.loads[0].hot_s;
-        print_message("hot after %.3f s at a tolerance of %g\n", hot_s[i], o.tolerance);
-        boil_history_free(&h);
-    }
+    hot_at_tolerances(&p, &load, hot_s);
     for (int i = 0; i < 4; i++)
         assert_close(hot_s[i], hot_s[4], 0, 0.1);
-    boil_schedule_free(&s);
+}
+
+/* It follows the bath, and comes nearer to being hot only as a twentieth of its way grows: by that the error that steps allow its
+   steel, 300 K times the tolerance, is told as a time. */
+static void hot_in_a_bath_that_warms(void **state)
+{
+    (void)state;
+    const double lacks = 0.05, steel_K = 300, looked_s = 5e-3;
+    double hot_s[HOT_TOLERANCES];
+    boil_plant p = open_plant(60e3);
+    boil_action load = {.time_s = 60, .kind = BOIL_ACTION_LOAD, .is.load = boil_load_default()};
+    p.charge.temperature_K = CELSIUS(30);
+    load.is.load.mass_kg = 20;
+    load.is.load.size_m = 0.008;
+    load.is.load.temperature_K = CELSIUS(20);
+    double warms_K_s = hot_at_tolerances(&p, &load, hot_s);
+    for (int i = 0; i < 4; i++)
+        assert_close(hot_s[i], hot_s[4], 0, steel_K * pow(10, -5 - i) / (lacks * warms_K_s) + looked_s);
 }
 
 /* Where there is no such bath the range has ended, and nothing else has happened. */
@@ -174,6 +204,7 @@ int main(void)
         cmocka_unit_test(a_copy_goes_on_as_the_run_left_alone),
         cmocka_unit_test(variants_go_on_from_their_last_common_moment),
         cmocka_unit_test(hot_is_a_moment_within_a_step),
+        cmocka_unit_test(hot_in_a_bath_that_warms),
         cmocka_unit_test(a_state_that_is_refused_is_out_of_range),
     };
     return cmocka_run_group_tests_name("simulation", tests, NULL, NULL);
