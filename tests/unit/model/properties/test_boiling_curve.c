@@ -110,6 +110,26 @@ static void nearly_water_and_nonsense_go_to_the_equations(void **state)
     assert_int_equal(boil_boiling_curve_at(&b, &c, &dry, &guess, &T, &slope), BOIL_NO_ROOT);
 }
 
+/* Just below 3 mol/kg, and from 80 on, which is where the curve ends: to the last bit, whatever that is. */
+static void beyond_its_ends_it_answers_as_the_equations_do(void **state)
+{
+    (void)state;
+    boil_conditions c = boil_conditions_at(101325, 1);
+    boil_boiling_curve b = {.knot = {0}};
+    for (int k = 0; k < 40; k++) {
+        double molality = (k % 2 == 0 ? 2.9501 : 80.0001) + 0.049 * k / 40;
+        boil_mixture m = {.water = 1, .salt = {molality * boil_salt_molar_mass(BOIL_NAOH), 0, 0}};
+        boil_solution_guess near = {0, 0}, exact_near = {0, 0};
+        double T = 0, exact = 0;
+        boil_slope slope = {0}, exact_slope = {0};
+        boil_outcome outcome = boil_boiling_curve_at(&b, &c, &m, &near, &T, &slope);
+        assert_int_equal(outcome, boil_solution_boiling_point_near(&c, &m, &exact_near, &exact, &exact_slope));
+        assert_memory_equal(&T, &exact, sizeof T);
+        assert_memory_equal(&slope, &exact_slope, sizeof slope);
+        assert_true(near.equivalent_molality == exact_near.equivalent_molality);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -117,6 +137,7 @@ int main(void)
         cmocka_unit_test(no_answer_hangs_on_another),
         cmocka_unit_test(slopes_are_its_own),
         cmocka_unit_test(nearly_water_and_nonsense_go_to_the_equations),
+        cmocka_unit_test(beyond_its_ends_it_answers_as_the_equations_do),
     };
     return cmocka_run_group_tests_name("boiling_curve", tests, NULL, NULL);
 }
