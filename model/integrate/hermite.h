@@ -10,7 +10,8 @@ typedef struct {
     const double *y0, *slope0, *y1, *slope1;
 } boil_hermite;
 
-void boil_hermite_at(const boil_hermite *h, size_t unknowns, double t, double y[]); /* t within t0 to t1 */
+/* At t; before t0 and after t1 it is the nearer end. */
+void boil_hermite_at(const boil_hermite *h, size_t unknowns, double t, double y[]);
 
 /* Of one unknown that goes from y0 to y1 within h, with slopes there: the least and the most on the way, both ends included. */
 void boil_hermite_range(double y0, double slope0, double y1, double slope1, double h, double *least, double *most);

@@ -414,6 +414,21 @@ static void a_cubic_is_known_to_reach_so_far(void **state)
     }
 }
 
+/* As steep as it may be there: it does not go on past its ends, nor, a moment, anywhere. */
+static void a_cubic_ends_where_it_ends(void **state)
+{
+    (void)state;
+    const double y0 = 2, slope0 = 30, y1 = -1, slope1 = -50, before[] = {4.9, nextafter(5, 0), 5}, after[] = {8, nextafter(8, 9), 9.5};
+    const boil_hermite h = {5, 8, &y0, &slope0, &y1, &slope1}, moment = {5, 5, &y0, &slope0, &y1, &slope1};
+    for (size_t i = 0; i < sizeof before / sizeof before[0]; i++) {
+        double first, last, end;
+        boil_hermite_at(&h, 1, before[i], &first);
+        boil_hermite_at(&h, 1, after[i], &last);
+        boil_hermite_at(&moment, 1, before[i], &end);
+        assert_true(first == y0 && last == y1 && end == y1);
+    }
+}
+
 /* The published limiter keeps a cubic between its ends. */
 static void a_limited_cubic_stays_between_its_ends(void **state)
 {
@@ -553,6 +568,7 @@ int main(void)
         cmocka_unit_test(the_first_step_of_a_known_kind_goes_further),
         cmocka_unit_test(between_steps_the_cubic_is_as_good_as_they_are),
         cmocka_unit_test(a_cubic_is_known_to_reach_so_far),
+        cmocka_unit_test(a_cubic_ends_where_it_ends),
         cmocka_unit_test(a_limited_cubic_stays_between_its_ends),
         cmocka_unit_test(of_two_guards_the_first_is_found_whatever_the_cubic_says),
         cmocka_unit_test(an_event_is_found_where_the_step_to_it_is_refused),
