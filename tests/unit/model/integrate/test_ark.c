@@ -325,6 +325,37 @@ static void a_kept_matrix_goes_with_its_amount(void **state)
     assert_true(fabs(x[0][0] - 1) > 0.01);
 }
 
+/* Where either of the two is no lead, or its amount is nothing, it stays what it was told for. */
+static void a_matrix_without_both_is_left_alone(void **state)
+{
+    (void)state;
+    const double there[] = {0.4, 2.5}, gone[] = {0, 2.5}, *to[] = {there, there, gone};
+    const size_t leads[] = {1, 1, 2}, first[] = {0, 1, 0};
+    for (size_t k = 0; k < sizeof leads / sizeof leads[0]; k++) {
+        const boil_system of = {.unknowns = 2,
+                                .rates = puddle,
+                                .size = ones,
+                                .sums_first = 2,
+                                .sums_end = 2,
+                                .leads = leads[k],
+                                .lead = {first[k], 1},
+                                .amount = 0,
+                                .content = 1,
+                                .blocks_first = 2};
+        stepper s = begin(2);
+        boil_step *p = &s.step;
+        p->y0[0] = 2;
+        p->y0[1] = 6;
+        assert_true(boil_system_rates(&of, 0, p->y0, p->f0));
+        boil_jacobian_take(&p->jacobian, &of, 0, p->y0, p->f0, p->trial, p->error);
+        boil_jacobian before = p->jacobian;
+        boil_jacobian_carry(&p->jacobian, &of, to[k]);
+        assert_memory_equal(before.lead, p->jacobian.lead, sizeof before.lead);
+        assert_true(p->jacobian.at.amount == 2 && p->jacobian.at.held == 3);
+        free(s.room);
+    }
+}
+
 static boil_outcome decaying(double t, const double y[], double dydt[], void *context)
 {
     (void)t;
@@ -387,6 +418,7 @@ int main(void)
         cmocka_unit_test(jacobian_solves_what_it_says),
         cmocka_unit_test(a_pivot_of_nothing_is_passed_over),
         cmocka_unit_test(a_kept_matrix_goes_with_its_amount),
+        cmocka_unit_test(a_matrix_without_both_is_left_alone),
         cmocka_unit_test(a_short_step_is_exact),
     };
     return cmocka_run_group_tests_name("ark", tests, NULL, NULL);

@@ -246,6 +246,22 @@ static void a_guard_at_rest_must_clear_its_arm(void **state)
     assert_false(boil_guards_rises(&g, 0, 1));
 }
 
+/* One that falls may yet have risen on the way; one that has fallen twice has not. What it was before the beginning does not count. */
+static void a_guard_that_begins_low_may_be_near(void **state)
+{
+    (void)state;
+    boil_guards g = {.count = 1, .arm = {1e-8}};
+    const double high[] = {5}, low[] = {-1}, lower[] = {-1.6}, lowest[] = {-2.5}, far[] = {-9};
+    boil_guards_begin(&g, high);
+    boil_guards_begin(&g, low);
+    assert_true(boil_guards_near(&g, lower));
+    assert_true(boil_guards_near(&g, lowest));
+    boil_guards_note(&g, lower, 1);
+    assert_false(boil_guards_near(&g, lowest));
+    boil_guards_begin(&g, far);
+    assert_false(boil_guards_near(&g, (double[]){-8}));
+}
+
 /* Copied half-way: both go on alike, to the last bit; and so does a run made anew. */
 static void a_copy_goes_on_as_the_original(void **state)
 {
@@ -563,6 +579,7 @@ int main(void)
         cmocka_unit_test(a_hump_within_a_short_step_is_seen),
         cmocka_unit_test(a_guard_has_its_top_where_the_parabola_has),
         cmocka_unit_test(a_guard_at_rest_must_clear_its_arm),
+        cmocka_unit_test(a_guard_that_begins_low_may_be_near),
         cmocka_unit_test(a_copy_goes_on_as_the_original),
         cmocka_unit_test(one_that_marched_before_goes_as_a_new_one),
         cmocka_unit_test(the_first_step_of_a_known_kind_goes_further),
