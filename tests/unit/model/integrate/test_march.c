@@ -434,7 +434,8 @@ static void a_cubic_is_known_to_reach_so_far(void **state)
 static void a_cubic_ends_where_it_ends(void **state)
 {
     (void)state;
-    const double y0 = 2, slope0 = 30, y1 = -1, slope1 = -50, before[] = {4.9, nextafter(5, 0), 5}, after[] = {8, nextafter(8, 9), 9.5};
+    const double y0 = 2, slope0 = 30, y1 = -1, slope1 = -50, before[] = {4.9, nextafter(5, 0), 5},
+                 after[] = {8, nextafter(8, 9), 9.5};
     const boil_hermite h = {5, 8, &y0, &slope0, &y1, &slope1}, moment = {5, 5, &y0, &slope0, &y1, &slope1};
     for (size_t i = 0; i < sizeof before / sizeof before[0]; i++) {
         double first, last, end;
