@@ -28,8 +28,34 @@ static void a_layer_is_not_gone_while_water_comes(void **state)
     assert_close(g[BOIL_GUARD_LAYER_GONE], -1, 0, 0);
 }
 
+/* What a bath holds over its boil under a crust is set free as that breaks, and none is made of it; of one that is not over its boil,
+   be it by less than a millionth of a kelvin, it is nothing, never less. */
+static void a_crust_that_breaks_sets_free_what_is_over_the_boil(void **state)
+{
+    (void)state;
+    const double over_K[] = {-3, -5e-7, 0, 0.5, 4};
+    for (size_t i = 0; i < sizeof over_K / sizeof over_K[0]; i++) {
+        boil_plant p = open_plant(60e3);
+        p.charge.temperature_K = p.charge.value - 10;
+        begun n;
+        begun_of(&n, &p);
+        boil_rates_solution *s = &n.v.solution;
+        s->temperature_K = s->boiling_point_K + over_K[i];
+        boil_bath_heat heat = boil_bath_heat_at(&n.b, n.y, s->temperature_K);
+        n.y[BOIL_STATE_BATH_HEAT] = heat.total_J;
+        n.y[BOIL_STATE_CRUST_MASS] = n.v.salts.crust_kg = 1;
+        boil_modes_break_crust(&n.b, n.y, &n.v);
+        assert_close(n.y[BOIL_STATE_CRUST_MASS], 0, 0, 0);
+        assert_close(n.y[BOIL_STATE_HELD_HEAT], fmax(0, over_K[i]) * heat.capacity_J_K, 0.01, 0);
+        assert_close(n.y[BOIL_STATE_BATH_HEAT] + n.y[BOIL_STATE_HELD_HEAT], heat.total_J, 1e-12, 0);
+    }
+}
+
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(a_layer_is_not_gone_while_water_comes)};
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(a_layer_is_not_gone_while_water_comes),
+        cmocka_unit_test(a_crust_that_breaks_sets_free_what_is_over_the_boil),
+    };
     return cmocka_run_group_tests_name("modes", tests, NULL, NULL);
 }
