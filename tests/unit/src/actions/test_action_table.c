@@ -124,10 +124,10 @@ static void an_unknown_act_is_told_all_that_are_known(void **state)
     bench_close(&b);
 }
 
-/* Each as it stands the first time, in whatever case and however many blanks the next. */
+/* Each as it stands the first time, in whatever case and however many blanks the next. It stands in no line. */
 static int name_read(bench *b, load_names *names, const char *text)
 {
-    cursor c = {&b->messages, &b->source, 1, text, text + strlen(text)};
+    cursor c = {&b->messages, &b->source, 0, text, text + strlen(text)};
     return load_names_read(names, &c);
 }
 
