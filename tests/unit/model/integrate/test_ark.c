@@ -290,6 +290,31 @@ static boil_outcome puddle(double t, const double y[], double dydt[], void *cont
     return BOIL_OK;
 }
 
+/* All that a step keeps lies in its room, and nothing of it on anything else. */
+static void nothing_in_the_room_lies_on_anything(void **state)
+{
+    (void)state;
+    enum { UNKNOWNS = 7, ROWS = BOIL_SYSTEM_LEADS_MAX * UNKNOWNS, BLOCKS = BOIL_SYSTEM_BLOCK_MAX * UNKNOWNS };
+    stepper s = begin(UNKNOWNS);
+    boil_step *p = &s.step;
+    boil_jacobian *j = &p->jacobian;
+    double *const lists[] = {p->y0,       p->f0,       p->y1,         p->error, p->f1,         p->trial,
+                             j->by_leads, j->on_leads, j->with_leads, j->own,   j->own_inverse};
+    const size_t rooms[] = {UNKNOWNS, UNKNOWNS, UNKNOWNS, UNKNOWNS, UNKNOWNS, UNKNOWNS, ROWS, ROWS, ROWS, BLOCKS, BLOCKS};
+    enum { LISTS = sizeof lists / sizeof lists[0] };
+    bool taken[BOIL_STEP_ROOM * UNKNOWNS] = {false};
+    for (size_t i = 0; i < LISTS + 2 * BOIL_STEP_STAGES; i++) {
+        double *const *stages = i < LISTS + BOIL_STEP_STAGES ? p->f : p->g;
+        const double *list = i < LISTS ? lists[i] : stages[(i - LISTS) % BOIL_STEP_STAGES];
+        for (size_t k = 0; k < (i < LISTS ? rooms[i] : UNKNOWNS); k++) {
+            size_t at = (size_t)(list + k - s.room);
+            assert_true(at < BOIL_STEP_ROOM * UNKNOWNS && !taken[at]);
+            taken[at] = true;
+        }
+    }
+    free(s.room);
+}
+
 /* Told for another amount and content, a matrix is what a look there gives: x = (I - w A)^-1 r of both. */
 static void a_kept_matrix_goes_with_its_amount(void **state)
 {
@@ -417,6 +442,7 @@ int main(void)
         cmocka_unit_test(blocks_and_sums_are_of_fourth_order_and_nothing_is_lost),
         cmocka_unit_test(jacobian_solves_what_it_says),
         cmocka_unit_test(a_pivot_of_nothing_is_passed_over),
+        cmocka_unit_test(nothing_in_the_room_lies_on_anything),
         cmocka_unit_test(a_kept_matrix_goes_with_its_amount),
         cmocka_unit_test(a_matrix_without_both_is_left_alone),
         cmocka_unit_test(a_short_step_is_exact),
