@@ -25,13 +25,13 @@ static double level(double t, void *context)
 }
 
 /* Whether the cubic rises over the higher end of a step, `into_s` long from there. Where that end is no crest itself, it does just
-   inside. Where the level comes in flat, and is more than three times as fast at the other end as in the mean, the cubic waves over it
-   [Fritsch & Carlson, as in integrate/hermite.h]: most a third of the step inside. */
+   inside. Where the level is more than three times as fast at the other end as in the mean, five times where it comes in as fast as
+   that, the cubic waves over the higher one [Fritsch & Carlson, as in integrate/hermite.h]: most some four tenths of the step inside. */
 static bool rises(search *s, double high_s, double into_s, double high_m, double low_m)
 {
-    const double beside = 1e-4, third = 1.0 / 3, flat = 0.5; /* of the mean slope */
+    const double beside = 1e-4, inside = 0.4, steep = 3; /* of the mean slope: what comes in steeper hardly waves */
     double falls_m = high_m - level(high_s + beside * into_s, s);
-    return falls_m < 0 || (falls_m < flat * beside * (high_m - low_m) && level(high_s + third * into_s, s) > high_m);
+    return falls_m < 0 || (falls_m < steep * beside * (high_m - low_m) && level(high_s + inside * into_s, s) > high_m);
 }
 
 /* K/s, where the bath's unknowns move so fast: along its boiling point, or by the heat that is not its components' own. */
