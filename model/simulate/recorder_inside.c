@@ -26,12 +26,13 @@ static double level(double t, void *context)
 
 /* Whether the cubic rises over the higher end of a step, `into_s` long from there. Where that end is no crest itself, it does just
    inside. Where the level is more than three times as fast at the other end as in the mean, five times where it comes in as fast as
-   that, the cubic waves over the higher one [Fritsch & Carlson, as in integrate/hermite.h]: most some four tenths of the step inside. */
-static bool rises(search *s, double high_s, double into_s, double high_m, double low_m)
+   that, the cubic waves over the higher one [Fritsch & Carlson, as in integrate/hermite.h]: most some four tenths of the step inside.
+   Without bubbles no level is so fast. */
+static bool rises(search *s, double high_s, double into_s, double high_m, double low_m, bool bubbles)
 {
     const double beside = 1e-4, inside = 0.4, steep = 3; /* of the mean slope: what comes in steeper hardly waves */
     double falls_m = high_m - level(high_s + beside * into_s, s);
-    return falls_m < 0 || (falls_m < steep * beside * (high_m - low_m) && level(high_s + inside * into_s, s) > high_m);
+    return falls_m < 0 || (bubbles && falls_m < steep * beside * (high_m - low_m) && level(high_s + inside * into_s, s) > high_m);
 }
 
 /* K/s, where the bath's unknowns move so fast: along its boiling point, or by the heat that is not its components' own. */
@@ -54,11 +55,13 @@ static double warming(const boil_bath *b, const boil_rates_view *v, const double
 void boil_recorder_look_inside(boil_recorder *r, const boil_bath *b, const boil_rates_view *before,
                                const boil_rates_view *after)
 {
-    enum { TIMES = 14 }; /* to a thousandth of the step: a crest is flat */
+    enum { TIMES = 14 };      /* to a thousandth of the step: a crest is flat */
+    const double none = 1e-6; /* of the bath's volume */
     const boil_hermite *c = &r->step.cubic;
     double start_m = before->levels.upper_m, end_m = after->levels.upper_m, h = c->t1 - c->t0;
     search s = {r, b, *r->step.near};
-    if (h > 0 && (end_m >= start_m ? rises(&s, c->t1, -h, end_m, start_m) : rises(&s, c->t0, h, start_m, end_m))) {
+    bool bubbles = fmax(before->pool.void_upper, after->pool.void_upper) > none;
+    if (h > 0 && (end_m >= start_m ? rises(&s, c->t1, -h, end_m, start_m, bubbles) : rises(&s, c->t0, h, start_m, end_m, bubbles))) {
         boil_golden crest = boil_golden_top(level, &s, c->t0, c->t1, TIMES);
         r->inside = (boil_extreme){crest.value, crest.x};
     }
