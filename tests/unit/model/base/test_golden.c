@@ -10,7 +10,7 @@ static double its_own_root(double x, void *context)
 
 static double falls(double x, void *context)
 {
-    (void)context;
+    ++*(int *)context;
     return -x;
 }
 
@@ -23,11 +23,18 @@ static void the_top_of_a_root_of_itself_is_e(void **state)
     assert_close(top.value, exp(exp(-1)), 1e-12, 0);
 }
 
+/* Of a bracket that closes in on its low end the inner place nearest to that lies a share g^2 of it away, g = (sqrt 5 - 1)/2: after n
+   looks more, g^(n + 2). */
 static void what_only_falls_is_highest_at_its_low_end(void **state)
 {
     (void)state;
-    boil_golden top = boil_golden_top(falls, NULL, 2, 3, 14);
-    assert_in_range(1e6 * (top.x - 2), 0, 1e3);
+    for (int times = 0; times < 15; times++) {
+        int looks = 0;
+        boil_golden top = boil_golden_top(falls, &looks, 2, 3, times);
+        assert_close(top.x - 2, pow((sqrt(5) - 1) / 2, times + 2), 1e-9, 0);
+        assert_close(top.value, -top.x, 0, 0);
+        assert_int_equal(looks, 2 + times);
+    }
 }
 
 int main(void)

@@ -130,6 +130,23 @@ static void beyond_its_ends_it_answers_as_the_equations_do(void **state)
     }
 }
 
+/* And within them by itself: it keeps the cell. */
+static void within_its_ends_it_answers_by_its_cells(void **state)
+{
+    (void)state;
+    boil_conditions c = boil_conditions_at(101325, 1);
+    boil_boiling_curve b = {.knot = {0}};
+    const double molalities[] = {3.01, 79.99};
+    const int knots[] = {60, 1599};
+    for (size_t i = 0; i < 2; i++) {
+        boil_mixture m = {.water = 1, .salt = {molalities[i] * boil_salt_molar_mass(BOIL_NAOH), 0, 0}};
+        boil_solution_guess near = {0, 0};
+        double T;
+        assert_int_equal(boil_boiling_curve_at(&b, &c, &m, &near, &T, NULL), BOIL_OK);
+        assert_int_equal(b.knot[knots[i] % BOIL_CURVE_CELLS], knots[i]);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -138,6 +155,7 @@ int main(void)
         cmocka_unit_test(slopes_are_its_own),
         cmocka_unit_test(nearly_water_and_nonsense_go_to_the_equations),
         cmocka_unit_test(beyond_its_ends_it_answers_as_the_equations_do),
+        cmocka_unit_test(within_its_ends_it_answers_by_its_cells),
     };
     return cmocka_run_group_tests_name("boiling_curve", tests, NULL, NULL);
 }
