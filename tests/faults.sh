@@ -134,9 +134,10 @@ goes_by_lines() {
     esac
 }
 
-# Nothing was handed out, but for a study's rows that were made already, and what a shift was told.
+# Nothing was handed out, but for a study's rows that were made already, and what a shift was told. Where it is a thread that gets none,
+# the compiler's runtime says so and ends the program.
 fares_without_memory() { # command
-    says_why 'out of memory' && { [ ! -s "$work/stdout" ] || goes_by_lines "$1"; }
+    says_why 'out of memory\|thread creation failed' && { [ ! -s "$work/stdout" ] || goes_by_lines "$1"; }
 }
 
 # Those that run a scenario again and again.
