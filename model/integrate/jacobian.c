@@ -146,7 +146,7 @@ static void carry(double *by_amount, double *by_content, const boil_jacobian_pla
 void boil_jacobian_carry(boil_jacobian *j, const boil_system *s, const double y[])
 {
     size_t a = lead_of(s, s->amount), c = lead_of(s, s->content);
-    if (a == c || a == s->leads || c == s->leads || !(y[s->amount] > 0) || !(j->at.amount > 0))
+    if (a == c || a == s->leads || c == s->leads || !(y[s->amount] > s->amount_least) || !(j->at.amount > s->amount_least))
         return;
     const boil_jacobian_place from = j->at;
     j->at = place_of(s, y);

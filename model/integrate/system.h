@@ -21,6 +21,7 @@ typedef struct {
     size_t sums_first, sums_end;
     size_t leads, lead[BOIL_SYSTEM_LEADS_MAX];
     size_t amount, content; /* an amount, and what all of it holds: rates depend on what a unit of it holds. The same: there are none */
+    double amount_least;    /* of less that is not so */
     double
         lag_s[BOIL_SYSTEM_LEADS_MAX]; /* of a lead that follows others by a first-order lag and acts on none; 0: of any other */
     size_t blocks_first;              /* from here to the end; `unknowns`: there are none */

@@ -26,13 +26,20 @@ static double level(double t, void *context)
 
 /* Whether the cubic rises over the higher end of a step, `into_s` long from there. Where that end is no crest itself, it does just
    inside. Where the level is more than three times as fast at the other end as in the mean, five times where it comes in as fast as
-   that, the cubic waves over the higher one [Fritsch & Carlson, as in integrate/hermite.h]: most some four tenths of the step inside.
-   Without bubbles no level is so fast. */
+   that, the cubic waves over the higher one [Fritsch & Carlson, as in integrate/hermite.h]: most some four tenths of the step inside, or,
+   where it is nearly as high there, further on; where it comes in steeper than three times the mean it dips first, and most is seven
+   tenths inside. Without bubbles no level is so fast. */
 static bool rises(search *s, double high_s, double into_s, double high_m, double low_m, bool bubbles)
 {
-    const double beside = 1e-4, inside = 0.4, steep = 3; /* of the mean slope: what comes in steeper hardly waves */
+    const double beside = 1e-4, inside = 0.4, further = 0.6, late = 0.7, steep = 3; /* of the mean slope */
+    const double all_m = high_m - low_m, nearly_m = high_m - 0.2 * all_m;
     double falls_m = high_m - level(high_s + beside * into_s, s);
-    return falls_m < 0 || (bubbles && falls_m < steep * beside * (high_m - low_m) && level(high_s + inside * into_s, s) > high_m);
+    if (falls_m < 0 || !bubbles)
+        return falls_m < 0;
+    if (!(falls_m < steep * beside * all_m))
+        return level(high_s + late * into_s, s) > high_m;
+    double there_m = level(high_s + inside * into_s, s);
+    return there_m > high_m || (there_m > nearly_m && level(high_s + further * into_s, s) > high_m);
 }
 
 /* K/s, where the bath's unknowns move so fast: along its boiling point, or by the heat that is not its components' own. */

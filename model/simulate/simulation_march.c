@@ -180,6 +180,7 @@ boil_outcome boil_simulation_begin_march(boil_simulation *r)
                                        .size = r->size,
                                        .amount = BOIL_STATE_LAYER_MASS,
                                        .content = BOIL_STATE_LAYER_HEAT,
+                                       .amount_least = 1e-3, /* kg: what began the layer counts beside less */
                                        .sums_first = BOIL_STATE_TOTAL_STEAM,
                                        .sums_end = BOIL_STATE_FIXED,
                                        .blocks_first = BOIL_STATE_FIXED,
