@@ -18,6 +18,10 @@ boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_
 /* Of that the level alone, m: v->levels.upper_m, without what leaves the surface, which costs as much as all else. */
 boil_outcome boil_rates_upper_level(const boil_bath *b, double t, const double y[], boil_rates_guess *g, double *level_m);
 
+/* Of so much more, or more a second, of each unknown of the bath, the heat that no component has brought as its partial enthalpy: it
+   warms a quiet bath, J or W. */
+double boil_rates_spare_heat(const boil_rates_solution *s, const double more[BOIL_RATES_HELD]);
+
 /* How far the properties of a solution that was found still hold. */
 boil_range boil_rates_range(const boil_bath *b, const boil_rates_solution *s);
 

@@ -11,22 +11,30 @@
 
 /* bath/rates_bath.c -- the bath itself, its heater and control, and the salt in it. */
 
-/* Where the temperature must be by now, from where it was found last: each component has brought its partial enthalpy there. */
+double boil_rates_spare_heat(const boil_rates_solution *s, const double more[BOIL_RATES_HELD])
+{
+    const boil_heat *h = &s->heat.solution;
+    double spare_J = more[BOIL_STATE_BATH_HEAT] - h->water * more[BOIL_STATE_BATH_WATER];
+    for (int i = 0; i < BOIL_SALTS; i++) {
+        double solid_kg = more[BOIL_STATE_SOLID_NAOH + i];
+        spare_J -= h->salt[i] * more[BOIL_STATE_BATH_NAOH + i];
+        if (solid_kg != 0)
+            spare_J -= solid_kg * boil_salt_solid_enthalpy(i, s->temperature_K);
+    }
+    return spare_J;
+}
+
+/* Where the temperature must be by now, from where it was found last. */
 static double expected_temperature(const double y[], const boil_rates_guess *g)
 {
     const double most_K = 5;
-    const boil_heat *h = &g->solution.heat.solution;
+    double more[BOIL_RATES_HELD];
     if (!(g->solution.mass_kg > 0))
         return g->solution.temperature_K;
-    double more_J = y[BOIL_STATE_BATH_HEAT] - g->held[BOIL_STATE_BATH_HEAT] -
-                    h->water * (y[BOIL_STATE_BATH_WATER] - g->held[BOIL_STATE_BATH_WATER]);
-    for (int i = 0; i < BOIL_SALTS; i++) {
-        double solid_kg = y[BOIL_STATE_SOLID_NAOH + i] - g->held[BOIL_STATE_SOLID_NAOH + i];
-        more_J -= h->salt[i] * (y[BOIL_STATE_BATH_NAOH + i] - g->held[BOIL_STATE_BATH_NAOH + i]);
-        if (solid_kg != 0)
-            more_J -= solid_kg * boil_salt_solid_enthalpy(i, g->solution.temperature_K);
-    }
-    return g->solution.temperature_K + fmax(-most_K, fmin(most_K, more_J / g->solution.heat.capacity_J_K));
+    for (size_t i = 0; i < BOIL_RATES_HELD; i++)
+        more[i] = y[i] - g->held[i];
+    double warmer_K = boil_rates_spare_heat(&g->solution, more) / g->solution.heat.capacity_J_K;
+    return g->solution.temperature_K + fmax(-most_K, fmin(most_K, warmer_K));
 }
 
 /* T at which the bath holds the enthalpy H. */

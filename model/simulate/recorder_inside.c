@@ -46,17 +46,12 @@ static bool rises(search *s, double high_s, double into_s, double high_m, double
 static double warming(const boil_bath *b, const boil_rates_view *v, const double by_s[])
 {
     const boil_rates_solution *s = &v->solution;
-    const boil_heat *h = &s->heat.solution;
+    if (!b->boiling)
+        return boil_rates_spare_heat(s, by_s) / s->heat.capacity_J_K;
     double boils_K_s = s->slope.water * by_s[BOIL_STATE_BATH_WATER];
-    double spare_W = by_s[BOIL_STATE_BATH_HEAT] - h->water * by_s[BOIL_STATE_BATH_WATER];
-    for (int i = 0; i < BOIL_SALTS; i++) {
-        double solid_kg_s = by_s[BOIL_STATE_SOLID_NAOH + i];
+    for (int i = 0; i < BOIL_SALTS; i++)
         boils_K_s += s->slope.salt[i] * by_s[BOIL_STATE_BATH_NAOH + i];
-        spare_W -= h->salt[i] * by_s[BOIL_STATE_BATH_NAOH + i];
-        if (solid_kg_s != 0)
-            spare_W -= solid_kg_s * boil_salt_solid_enthalpy(i, s->temperature_K);
-    }
-    return b->boiling ? boils_K_s : spare_W / s->heat.capacity_J_K;
+    return boils_K_s;
 }
 
 void boil_recorder_look_inside(boil_recorder *r, const boil_bath *b, const boil_rates_view *before,
