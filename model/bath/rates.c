@@ -189,19 +189,29 @@ static boil_outcome liquid_at(const boil_bath *b, double t, const double y[], bo
     return boil_rates_of_layer(b, t, y, &v->solution, &v->pool, &v->salts, v->heater.heat_W, g, &v->layer);
 }
 
-boil_outcome boil_rates_upper_level(const boil_bath *b, double t, const double y[], boil_rates_guess *g, double *level_m)
+static double between(double a, double b, double share)
 {
-    boil_rates_view v;
-    boil_outcome outcome = boil_rates_of_solution(b, y, g, &v.solution);
-    if (outcome == BOIL_OK)
-        outcome = boil_rates_of_layer_body(b, y, &v.solution, &v.layer);
-    if (outcome != BOIL_OK)
-        return outcome;
-    v.pool = boil_rates_of_pool(b, y, &v.solution);
-    v.salts.volume_m3 = boil_rates_salts_volume(y);
-    v.loads.displaced_m3 = boil_rates_displaced(b, t);
-    *level_m = boil_rates_of_levels(b, &v).upper_m;
-    return BOIL_OK;
+    return a + share * (b - a);
+}
+
+/* m3/kg of what floats; of none, water's. */
+static double afloat_m3_kg(const boil_bath *b, const boil_rates_layer *l)
+{
+    const double water_m3_kg = 1e-3;
+    return l->mass_kg > 0 ? l->thickness_m * b->area_m2 / l->mass_kg : water_m3_kg;
+}
+
+double boil_rates_level_between(const boil_bath *b, const boil_rates_view *v, const boil_rates_view *w, double share, double t,
+                                const double y[])
+{
+    double solution_kg = 0, steam_kg = fmax(0, y[BOIL_STATE_STEAM_HELD]), afloat_kg = fmax(0, y[BOIL_STATE_LAYER_MASS]);
+    for (int i = BOIL_STATE_BATH_WATER; i <= BOIL_STATE_BATH_NANO2; i++)
+        solution_kg += y[i];
+    double m3 = solution_kg * between(1 / v->solution.density_kg_m3, 1 / w->solution.density_kg_m3, share) +
+                steam_kg * between(1 / v->pool.vapour_kg_m3, 1 / w->pool.vapour_kg_m3, share) +
+                afloat_kg * between(afloat_m3_kg(b, &v->layer), afloat_m3_kg(b, &w->layer), share) + boil_rates_salts_volume(y) +
+                boil_rates_displaced(b, t);
+    return m3 / b->area_m2 + between(v->levels.surge_m, w->levels.surge_m, share);
 }
 
 boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v,

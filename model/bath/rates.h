@@ -15,8 +15,10 @@ boil_rates_guess boil_rates_guess_at(double temperature_K, boil_rates_tables *ta
 boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v,
                            double dydt[]);
 
-/* Of that the level alone, m: v->levels.upper_m, without what leaves the surface, which costs as much as all else. */
-boil_outcome boil_rates_upper_level(const boil_bath *b, double t, const double y[], boil_rates_guess *g, double *level_m);
+/* m: at t, of a state y that lies a `share` of the way from one that v is of to one that w is of, as far as levels.upper_m goes with
+   what there is: what a kilogram takes up is drawn straight between them. */
+double boil_rates_level_between(const boil_bath *b, const boil_rates_view *v, const boil_rates_view *w, double share, double t,
+                                const double y[]);
 
 /* Of so much more, or more a second, of each unknown of the bath, the heat that no component has brought as its partial enthalpy: it
    warms a quiet bath, J or W. */

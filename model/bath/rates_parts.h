@@ -25,8 +25,6 @@ boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double 
                                      const boil_rates_pool *pool, double dydt[]);
 
 /* bath/rates_water.c: the water afloat, what leaves through the surface, and what goes in. */
-/* Of the layer what lies there, without its flows. */
-boil_outcome boil_rates_of_layer_body(const boil_bath *b, const double y[], const boil_rates_solution *s, boil_rates_layer *out);
 boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
                                  const boil_rates_pool *pool, const boil_rates_salts *salts, double heater_W,
                                  boil_rates_guess *g, boil_rates_layer *out);

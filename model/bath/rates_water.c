@@ -65,7 +65,8 @@ static void soak(const boil_bath *b, const double y[], const boil_rates_solution
         out->flashing_kg_s = (1 - dry) * out->flashing_kg_s + out->soaking_kg_s * out->wetted.steam;
 }
 
-boil_outcome boil_rates_of_layer_body(const boil_bath *b, const double y[], const boil_rates_solution *s, boil_rates_layer *out)
+/* What lies there, without its flows. */
+static boil_outcome layer_body(const boil_bath *b, const double y[], const boil_rates_solution *s, boil_rates_layer *out)
 {
     *out = (boil_rates_layer){.temperature_K = s->temperature_K};
     if (b->layer == BOIL_WATER_LAYER_NONE)
@@ -83,7 +84,7 @@ boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[],
                                  boil_rates_guess *g, boil_rates_layer *out)
 {
     const boil_water_layer_law *law = &b->plant->layer;
-    boil_outcome outcome = boil_rates_of_layer_body(b, y, s, out);
+    boil_outcome outcome = layer_body(b, y, s, out);
     if (outcome != BOIL_OK || b->layer == BOIL_WATER_LAYER_NONE)
         return outcome;
     double water_kg_m3 = boil_water_density(out->temperature_K), depth = s->volume_m3 / b->area_m2;

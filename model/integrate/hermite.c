@@ -10,20 +10,51 @@ void boil_hermite_at(const boil_hermite *h, size_t unknowns, double t, double y[
         y[i] = at0 * h->y0[i] + by0 * h->slope0[i] + at1 * h->y1[i] + by1 * h->slope1[i];
 }
 
+/* Of y0 + p (by0 + p (square + p cube)), p from 0 to 1; and where that turns, anywhere or NaN where it does not. */
+typedef struct {
+    double y0, by0, square, cube, turns[2];
+} polynomial;
+
+static polynomial polynomial_of(double y0, double slope0, double y1, double slope1, double h)
+{
+    polynomial c = {.y0 = y0, .by0 = slope0 * h};
+    c.square = 3 * (y1 - y0) - 2 * c.by0 - slope1 * h;
+    c.cube = c.by0 + slope1 * h - 2 * (y1 - y0);
+    double root = sqrt(c.square * c.square - 3 * c.by0 * c.cube), q = -c.square - copysign(root, c.square);
+    c.turns[0] = q / (3 * c.cube);
+    c.turns[1] = c.by0 / q;
+    return c;
+}
+
+static double value(const polynomial *c, double p)
+{
+    return c->y0 + p * (c->by0 + p * (c->square + p * c->cube));
+}
+
 void boil_hermite_range(double y0, double slope0, double y1, double slope1, double h, double *least, double *most)
 {
-    double by0 = slope0 * h, square = 3 * (y1 - y0) - 2 * by0 - slope1 * h, cube = by0 + slope1 * h - 2 * (y1 - y0);
-    double root = sqrt(square * square - 3 * by0 * cube), q = -square - copysign(root, square);
-    double turns[2] = {q / (3 * cube), by0 / q}; /* of by0 + 2 square p + 3 cube p^2, where there are any */
+    const polynomial c = polynomial_of(y0, slope0, y1, slope1, h);
     *least = fmin(y0, y1);
     *most = fmax(y0, y1);
     for (int i = 0; i < 2; i++) {
-        double p = turns[i], y = y0 + p * (by0 + p * (square + p * cube));
-        if (!(p > 0 && p < 1))
+        if (!(c.turns[i] > 0 && c.turns[i] < 1))
             continue;
+        double y = value(&c, c.turns[i]);
         *least = fmin(*least, y);
         *most = fmax(*most, y);
     }
+}
+
+double boil_hermite_top(double y0, double slope0, double y1, double slope1, double h)
+{
+    const polynomial c = polynomial_of(y0, slope0, y1, slope1, h);
+    double most = fmax(y0, y1), p = y1 > y0 ? 1 : 0;
+    for (int i = 0; i < 2; i++)
+        if (c.turns[i] > 0 && c.turns[i] < 1 && value(&c, c.turns[i]) > most) {
+            p = c.turns[i];
+            most = value(&c, p);
+        }
+    return p * h;
 }
 
 void boil_hermite_limit(double change, double h, double *slope0, double *slope1)

@@ -187,7 +187,7 @@ static double fitting(double h, double left)
 /* After a step whose error was so much of what is allowed. Small changes are left alone: they keep the factors of I - w A. */
 static double next_step(const boil_march *m, double h, double off, bool again)
 {
-    const double safety = 0.9, most = m->last_step_s > 0 ? 8 : 100, worth = 1.1;
+    const double safety = 0.95, most = m->last_step_s > 0 ? 8 : 100, worth = 1.1;
     double grow = fmin(again ? 1 : most, fmax(0.2, safety * pow(fmax(off, 1e-12), -1.0 / order(m))));
     return grow > 1 && grow < worth ? h : h * grow;
 }

@@ -33,7 +33,6 @@ void boil_recorder_restart(boil_recorder *r)
 {
     r->level.count = r->steam.count = 0;
     r->step = (boil_recorder_step){.near = NULL};
-    r->inside = (boil_extreme){NEVER, NEVER};
     r->coolest_K = r->hottest_K = NEVER;
 }
 
@@ -70,13 +69,6 @@ static boil_recorder_peak peaks_of(boil_recorder *r, double t, const boil_bath *
     boil_overflow_pool pool = {b->area_m2, r->plant->tank.depth_m, v->levels.still_m, v->pool.vapour_kg_m3};
     boil_recorder_peak p = {.coolest_K = fmin(T, r->coolest_K), .hottest_K = fmax(T, r->hottest_K)};
     note(&r->level, t, v->levels.upper_m);
-    p.level_m = v->levels.upper_m;
-    p.level_s = t;
-    if (r->inside.value > p.level_m) {
-        p.level_m = r->inside.value;
-        p.level_s = r->inside.time_s;
-    }
-    r->inside = (boil_extreme){NEVER, NEVER};
     r->coolest_K = r->hottest_K = NEVER;
     p.steam_kg_s = fmax(v->steam.formed_kg_s, turning(&r->steam, t, v->steam.formed_kg_s));
     p.steam_more_than =
@@ -234,13 +226,12 @@ static double much_warmer(const boil_rates_view *a, const boil_rates_view *b)
    up and down within a step. */
 int boil_recorder_parts(const boil_recorder *r, const boil_rates_view *a, const boil_rates_view *b)
 {
-    const double much_m = 2e-3, layer_m = 4e-4, steam_share = 0.1, surge = 1.5;
+    const double layer_m = 4e-4, steam_share = 0.1, surge = 1.5;
     const double heat_share = 0.1;
     enum { SURGING = 8, MOST = 16 };
     double steam = fmax(fmax(a->steam.formed_kg_s, b->steam.formed_kg_s), fmax(a->steam.calm_kg_s, b->steam.calm_kg_s));
     double full_W = boil_heater_output(&r->plant->heater, 1, b->solution.temperature_K);
     double most = change(a->solution.temperature_K, b->solution.temperature_K, much_warmer(a, b));
-    most = fmax(most, change(a->levels.upper_m, b->levels.upper_m, much_m));
     most = fmax(most, change(a->layer.thickness_m, b->layer.thickness_m, layer_m));
     most = fmax(most, change(a->steam.formed_kg_s, b->steam.formed_kg_s, steam_share * fmax(steam, 1e-9)));
     most = fmax(most, change(a->heater.heat_W, b->heater.heat_W, heat_share * full_W));

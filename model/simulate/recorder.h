@@ -18,7 +18,7 @@
 #define BOIL_RECORDER_NOTHING_M 1e-3
 
 /* The last three values of a quantity since the last restart: where steam turns between steps, a parabola gives the extreme; of level
-   and temperature, by which a bath is judged, the cubic does (simulate/recorder_inside.c). */
+   and temperature, by which a bath is judged, the cubic does (simulate/recorder_inside.c), and where the level is highest is a moment. */
 typedef struct {
     double time_s[3], value[3];
     int count;
@@ -55,8 +55,7 @@ typedef struct {
     boil_potential_known yield;
     double surged_s;         /* when steam last was over twice the steady steam; -infinity: never */
     boil_recorder_step step; /* zero: none since the last restart */
-    boil_extreme inside;     /* the highest level, m, between the ends of that step; NaN: none higher is known */
-    double coolest_K, hottest_K; /* of the bath on the way; NaN likewise */
+    double coolest_K, hottest_K; /* of the bath between the ends of that step; NaN: unknown */
     double *unknowns;        /* room for a state between two steps */
 } boil_recorder;
 
@@ -99,7 +98,10 @@ int boil_recorder_parts(const boil_recorder *r, const boil_rates_view *a, const 
 /* The state at a moment of that step, into r->unknowns, by cubic Hermite interpolation, and all that follows from it. */
 boil_outcome boil_recorder_inside(boil_recorder *r, const boil_bath *b, double t, boil_rates_guess *guess, boil_rates_view *v);
 
-/* Looks for a level between the ends of that step above both: of the moment that is told next. With what is at its ends. */
+/* When the level is highest in that step, s, its ends included; what is at them is given. */
+double boil_recorder_crest(boil_recorder *r, const boil_bath *b, const boil_rates_view *before, const boil_rates_view *after);
+
+/* Looks for temperatures between those at the ends of that step and beyond both: of the moment that is told next. */
 void boil_recorder_look_inside(boil_recorder *r, const boil_bath *b, const boil_rates_view *before,
                                const boil_rates_view *after);
 
@@ -116,8 +118,7 @@ boil_outcome boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, c
 
 /* Extremes of a moment, those between its step's ends included. */
 typedef struct {
-    double coolest_K, hottest_K, level_m, steam_kg_s;
-    double level_s;       /* when it stood there */
+    double coolest_K, hottest_K, steam_kg_s;
     bool steam_more_than; /* above twice the steam that lifts the bath to the rim: the pool is thrown out, and no law holds */
 } boil_recorder_peak;
 

@@ -318,11 +318,11 @@ static void watch_loads(boil_recorder *r, double t, const boil_bath *b, const do
 
 /* The level until another goes in belongs to the last load, and to those that went in with it: two that wait for one thing, each in
    its own unit of time, part by a rounding. */
-static void watch_level(boil_history *h, const boil_recorder_peak *peak)
+static void watch_level(boil_history *h, const boil_rates_view *v)
 {
     const double with_s = 1e-3;
     for (size_t i = h->loads_count; i > 0 && h->loads[i - 1].time_s >= h->loads[h->loads_count - 1].time_s - with_s; i--)
-        h->loads[i - 1].level_max_m = fmax(h->loads[i - 1].level_max_m, peak->level_m);
+        h->loads[i - 1].level_max_m = fmax(h->loads[i - 1].level_max_m, v->levels.upper_m);
 }
 
 static void watch_additions(boil_recorder *r, double t, const boil_rates_view *v, const boil_recorder_peak *peak)
@@ -335,7 +335,7 @@ static void watch_additions(boil_recorder *r, double t, const boil_rates_view *v
         a->steam_peak_kg_s = fmax(a->steam_peak_kg_s, peak->steam_kg_s);
         a->steam_more_than = a->steam_more_than || peak->steam_more_than;
         a->layer_peak_kg = fmax(a->layer_peak_kg, v->layer.mass_kg);
-        a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - peak->level_m);
+        a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - v->levels.upper_m);
     }
 }
 
@@ -435,7 +435,7 @@ static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const bo
             q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, peak->steam_kg_s);
     } else if (t <= q->end_s + TAIL_S) {
         q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, peak->steam_kg_s);
-        q->level_max_after_m = fmax(q->level_max_after_m, peak->level_m);
+        q->level_max_after_m = fmax(q->level_max_after_m, v->levels.upper_m);
     }
 }
 
@@ -444,7 +444,7 @@ void boil_recorder_watch_spells(boil_recorder *r, double t, const boil_bath *b, 
 {
     r->most_fire = fmax(r->most_fire, boil_recorder_fire(r, v, v->heater.target_W));
     watch_loads(r, t, b, y, v, peak);
-    watch_level(r->history, peak);
+    watch_level(r->history, v);
     r->afloat_before_m = r->afloat_left_m;
     r->afloat_left_m = NEVER;
     watch_additions(r, t, v, peak);

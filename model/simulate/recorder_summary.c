@@ -88,7 +88,7 @@ static void watch_surge(boil_recorder *r, double t, const boil_rates_view *v, co
     if (excess > fmin(v->steam.calm_kg_s, s->steam_steady_kg_s))
         r->surged_s = t;
     if (t <= r->surged_s + settles_s)
-        s->surge_freeboard_m = fmin(s->surge_freeboard_m, r->plant->tank.depth_m - peak->level_m);
+        s->surge_freeboard_m = fmin(s->surge_freeboard_m, r->plant->tank.depth_m - v->levels.upper_m);
 }
 
 static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
@@ -96,10 +96,10 @@ static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const
 {
     boil_summary *s = &r->history->summary;
     double depth = r->plant->tank.depth_m;
-    if (!(peak->level_m <= s->level_max_m.value))
+    if (!(v->levels.upper_m <= s->level_max_m.value))
         s->swell_spread_m = v->levels.upper_m - v->levels.lower_m;
-    highest(&s->level_max_m, peak->level_m, peak->level_s);
-    lowest(&s->freeboard_min_m, depth - peak->level_m, peak->level_s);
+    highest(&s->level_max_m, v->levels.upper_m, t);
+    lowest(&s->freeboard_min_m, depth - v->levels.upper_m, t);
     lowest(&s->still_level_min_m, v->levels.still_m, t);
     highest(&s->steam_peak_kg_s, peak->steam_kg_s, t);
     s->steam_more_than = s->steam_more_than || peak->steam_more_than;
@@ -110,7 +110,7 @@ static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const
         highest(&s->temperature_max_K, peak->hottest_K, t);
         lowest(&s->temperature_min_K, peak->coolest_K, t);
     }
-    if (isnan(s->overflow_s) && peak->level_m >= depth)
+    if (isnan(s->overflow_s) && v->levels.upper_m >= depth)
         s->overflow_s = t;
     if (isnan(s->still_overflow_s) && v->levels.still_m >= depth)
         s->still_overflow_s = t;

@@ -268,17 +268,7 @@ static moment moment_of(boil_recorder *r, double t, const boil_bath *b, const bo
 /* The worst within the step where its turn is fitted: see boil_recorder_peak. */
 static double worst_of(const moment *m, boil_watch_kind k, double x)
 {
-    double over_m = m->peak->level_m - m->view->levels.upper_m;
-    switch (k) {
-    case BOIL_WATCH_FREEBOARD:
-        return used_up(m, m->record->plant->tank.depth_m - m->peak->level_m);
-    case BOIL_WATCH_OVERFLOW:
-        return x + over_m;
-    case BOIL_WATCH_SURGE:
-        return surge_of(m, m->peak->steam_kg_s);
-    default:
-        return x;
-    }
+    return k == BOIL_WATCH_SURGE ? surge_of(m, m->peak->steam_kg_s) : x;
 }
 
 /* Share of the step before a straight line through both ends passes a value; 1 where one of them is unknown, or the same. */

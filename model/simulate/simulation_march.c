@@ -38,6 +38,13 @@ static double sensor_size(bool switches, bool trips)
     return switches ? 1 : trips ? 10 : 1000;
 }
 
+/* Steel is right to 0.03 K, and to what moves a bath of so many J/K by 6e-5 K; trapped water to 4 J/kg, a thousandth of a kelvin. */
+static double body_size(const boil_bath_body *b, double bath_J_K)
+{
+    const double steel_K = 3000, bath_K = 6, steel_J_kgK = 500, water_J_kg = 4e5;
+    return b->pocket_kg > 0 ? water_J_kg : fmin(steel_K, bath_K * bath_J_K / (steel_J_kgK * b->body.mass_kg));
+}
+
 /* Typical magnitudes for error control. */
 static void set_sizes(boil_simulation *r)
 {
@@ -52,11 +59,10 @@ static void set_sizes(boil_simulation *r)
     s[BOIL_STATE_BATH_HEAT] = s[BOIL_STATE_HELD_HEAT] = heat;
     s[BOIL_STATE_SENSOR] = sensor_size(r->plant.control.mode != BOIL_WATER_CONTROL_NONE, false);
     s[BOIL_STATE_HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.solution.temperature_K));
-    for (size_t i = BOIL_STATE_FIXED; i < r->unknowns; i++)
-        s[i] = 300; /* steel: right to 3e-3 K */
     for (size_t i = 0; i < r->bath.bodies_count; i++)
-        if (r->bath.bodies[i].pocket_kg > 0)
-            s[BOIL_STATE_FIXED + r->bath.bodies[i].at] = 4e5;
+        for (int k = 0; k < r->bath.bodies[i].body.unknowns; k++)
+            s[BOIL_STATE_FIXED + r->bath.bodies[i].at + (size_t)k] =
+                body_size(&r->bath.bodies[i], r->view.solution.heat.capacity_J_K);
 }
 
 /* kg of steam that is as large as the bath. */

@@ -202,21 +202,32 @@ static void record(boil_simulation *r, double t, const double y[], const boil_ra
         r->bath.bodies[i].unheated = boil_recorder_unheated(&r->bath.bodies[i], y, v);
 }
 
-/* The step just taken, told moment by moment. The last of them before its end takes the place of its beginning. */
+/* A moment between the ends of the step just taken; it takes the place of its beginning. */
+static void record_inside(boil_simulation *r, double t, boil_rates_guess *guess)
+{
+    boil_rates_view inside;
+    if (boil_recorder_inside(&r->record, &r->bath, t, guess, &inside) != BOIL_OK)
+        return; /* beyond the properties: the run is about to stop there */
+    r->t_before = t;
+    memcpy(r->y_before, r->record.unknowns, r->unknowns * sizeof(double));
+    record(r, t, r->y_before, &inside);
+}
+
+/* The step just taken, told moment by moment, one of them its crest. */
 static boil_outcome record_step(boil_simulation *r, const boil_rates_view *before)
 {
     const boil_recorder_step step = {boil_march_within(r->march), &r->guess};
     r->record.step = step;
     boil_rates_guess guess = r->guess;
     int parts = boil_recorder_parts(&r->record, before, &r->view);
-    for (int i = 1; i < parts; i++) {
-        boil_rates_view inside;
+    double crest_s = boil_recorder_crest(&r->record, &r->bath, before, &r->view), last_s = step.cubic.t0;
+    for (int i = 1; i <= parts; i++) {
         double t = step.cubic.t0 + (step.cubic.t1 - step.cubic.t0) * i / parts;
-        if (boil_recorder_inside(&r->record, &r->bath, t, &guess, &inside) != BOIL_OK)
-            continue; /* beyond the properties: the run is about to stop there */
-        r->t_before = t;
-        memcpy(r->y_before, r->record.unknowns, r->unknowns * sizeof(double));
-        record(r, t, r->y_before, &inside);
+        if (crest_s > last_s && crest_s < t)
+            record_inside(r, crest_s, &guess);
+        if (i < parts)
+            record_inside(r, t, &guess);
+        last_s = t;
     }
     boil_recorder_look_inside(&r->record, &r->bath, before, &r->view);
     record(r, r->t, r->y, &r->view);
