@@ -30,24 +30,33 @@ static const double third_order[STAGES] = { /* b^ */
     4586570599.0 / 29645900160.0, 0, 178811875.0 / 945068544, 814220225.0 / 1159782912, -3700637.0 / 11593932, 61727.0 / 225920};
 /* clang-format on */
 
+/* From what a stage is to solve for in r, and the solution in z: A times what it moves, and the state it is at. */
+static void set_stage(boil_step *p, double r[], double per_w, size_t first, size_t end)
+{
+    double *z = p->trial;
+    for (size_t i = first; i < end; i++) {
+        r[i] = (z[i] - r[i]) * per_w;
+        z[i] += p->y0[i];
+    }
+}
+
 static bool stage(boil_step *p, const boil_system *s, double t, double h, int q)
 {
-    double from_rates[STAGES], from_matrix[STAGES], w = h * by_matrix[q][q];
-    size_t bytes = s->unknowns * sizeof(double);
+    double from_rates[STAGES], from_matrix[STAGES], w = h * by_matrix[q][q], *r = p->g[q], *z = p->trial;
+    size_t before = s->sums_first, after = s->unknowns - s->sums_end; /* the sums stand still */
     for (int k = 0; k < q; k++) {
         from_rates[k] = h * by_rates[q][k];
         from_matrix[k] = h * (by_matrix[q][k] - by_rates[q][k]);
     }
-    double *r = p->g[q], *z = p->trial;
-    memset(r, 0, bytes);
+    memset(r, 0, before * sizeof *r);
+    memset(r + s->sums_end, 0, after * sizeof *r);
     boil_step_gather(s, from_rates, p->f, q, r);
     boil_step_gather(s, from_matrix + 1, p->g + 1, q - 1, r); /* the first has not moved: its g is zero */
-    memcpy(z, r, bytes);
+    memcpy(z, r, before * sizeof *z);
+    memcpy(z + s->sums_end, r + s->sums_end, after * sizeof *z);
     boil_jacobian_solve(&p->jacobian, s, z);
-    for (size_t i = 0; i < s->unknowns; i++) {
-        r[i] = (z[i] - r[i]) / w;
-        z[i] += p->y0[i];
-    }
+    set_stage(p, r, 1 / w, 0, s->sums_first);
+    set_stage(p, r, 1 / w, s->sums_end, s->unknowns);
     return boil_system_rates(s, t + when[q] * h, z, p->f[q]);
 }
 
@@ -68,7 +77,7 @@ bool boil_ark_step(boil_step *p, const boil_system *s, double t, double h)
     double off[STAGES];
     if (!boil_jacobian_factor(&p->jacobian, s, h * by_matrix[1][1]))
         return false;
-    memcpy(p->f[0], p->f0, s->unknowns * sizeof(double));
+    memcpy(p->trial + s->sums_first, p->y0 + s->sums_first, (s->sums_end - s->sums_first) * sizeof(double));
     for (int q = 1; q < STAGES; q++)
         if (!stage(p, s, t, h, q))
             return false;

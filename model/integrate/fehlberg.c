@@ -19,7 +19,6 @@ static const double off[STAGES] = {1.0 / 360, 0, -128.0 / 4275, -2197.0 / 75240,
 
 bool boil_fehlberg_step(boil_step *p, const boil_system *s, double t, double h)
 {
-    memcpy(p->f[0], p->f0, s->unknowns * sizeof(double));
     for (int q = 1; q < STAGES; q++) {
         double weight[STAGES];
         for (int k = 0; k < q; k++)

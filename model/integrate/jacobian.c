@@ -17,6 +17,7 @@ void boil_jacobian_init(boil_jacobian *j, double *room, size_t unknowns)
 void boil_jacobian_copy(boil_jacobian *to, const boil_jacobian *from, size_t unknowns)
 {
     memcpy(to->lead, from->lead, sizeof to->lead);
+    memcpy(to->follows, from->follows, sizeof to->follows);
     to->at = from->at;
     to->w = 0;
     if (unknowns == 0)
@@ -42,17 +43,6 @@ static void look(const boil_system *s, size_t unknown, double t, const double ra
     trial[unknown] = before;
     for (size_t i = 0; i < s->unknowns; i++)
         dydt[i] = told ? (dydt[i] - rates[i]) / d : 0;
-}
-
-/* What a lead does. Of one that only follows it is known. */
-static void look_at_lead(const boil_system *s, size_t k, double t, const double rates[], double trial[], double dydt[])
-{
-    if (!(s->lag_s[k] > 0)) {
-        look(s, s->lead[k], t, rates, trial, dydt);
-        return;
-    }
-    memset(dydt, 0, s->unknowns * sizeof *dydt);
-    dydt[s->lead[k]] = -1 / s->lag_s[k];
 }
 
 static void take_block(boil_jacobian *j, const boil_system *s, size_t first, size_t count, double t, const double rates[],
@@ -114,9 +104,11 @@ void boil_jacobian_take(boil_jacobian *j, const boil_system *s, double t, const 
     if (s->slopes != NULL) /* before any look elsewhere: what is worked out at y may still be known */
         take_slopes(j, s, t, y);
     for (size_t k = 0; k < s->leads; k++) {
-        look_at_lead(s, k, t, rates, trial, dydt);
+        look(s, s->lead[k], t, rates, trial, dydt);
         for (size_t i = 0; i < s->leads; i++)
             j->lead[i][k] = dydt[s->lead[i]];
+        for (size_t i = 0; i < s->followers; i++)
+            j->follows[i][k] = dydt[s->follower[i]];
         for (size_t i = s->blocks_first; i < s->unknowns; i++)
             j->by_leads[i * LEADS + k] = dydt[i];
     }
@@ -152,6 +144,8 @@ void boil_jacobian_carry(boil_jacobian *j, const boil_system *s, const double y[
     j->at = place_of(s, y);
     for (size_t i = 0; i < s->leads; i++)
         carry(&j->lead[i][a], &j->lead[i][c], &from, &j->at);
+    for (size_t i = 0; i < s->followers; i++)
+        carry(&j->follows[i][a], &j->follows[i][c], &from, &j->at);
     for (size_t i = s->blocks_first; i < s->unknowns; i++)
         carry(&j->by_leads[i * LEADS + a], &j->by_leads[i * LEADS + c], &from, &j->at);
     j->w = 0;
@@ -246,7 +240,8 @@ static bool factor_leads(boil_jacobian *j, const boil_system *s, double w)
 {
     double(*a)[LEADS] = j->factors, size[LEADS];
     size_t n = s->leads;
-    memcpy(a, j->lead, sizeof j->factors);
+    for (size_t i = 0; i < n; i++)
+        memcpy(a[i], j->lead[i], n * sizeof a[i][0]);
     for (size_t k = s->blocks_first; k < s->unknowns; k++)
         for (size_t i = 0; i < n; i++) {
             double on = j->on_leads[k * LEADS + i];
@@ -299,6 +294,14 @@ static void solve_leads(const boil_jacobian *j, const boil_system *s, const doub
     solve(j->factors[0], LEADS, s->leads, j->pivot, lead);
 }
 
+static double with_leads(const boil_system *s, const double row[], const double lead[])
+{
+    double sum = 0;
+    for (size_t i = 0; i < s->leads; i++)
+        sum += row[i] * lead[i];
+    return sum;
+}
+
 void boil_jacobian_solve(const boil_jacobian *j, const boil_system *s, double x[])
 {
     size_t count;
@@ -308,12 +311,10 @@ void boil_jacobian_solve(const boil_jacobian *j, const boil_system *s, double x[
     solve_leads(j, s, x, lead);
     for (size_t i = 0; i < s->leads; i++)
         x[s->lead[i]] = lead[i];
-    for (size_t i = s->blocks_first; i < s->unknowns; i++) {
-        double sum = x[i];
-        for (size_t c = 0; c < s->leads; c++)
-            sum += j->with_leads[i * LEADS + c] * lead[c];
-        x[i] = sum;
-    }
+    for (size_t i = 0; i < s->followers; i++)
+        x[s->follower[i]] = (x[s->follower[i]] + j->w * with_leads(s, j->follows[i], lead)) / (1 + j->w / s->lag_s[i]);
+    for (size_t i = s->blocks_first; i < s->unknowns; i++)
+        x[i] += with_leads(s, j->with_leads + i * LEADS, lead);
 }
 
 void boil_jacobian_own(const boil_jacobian *j, const boil_system *s, double own[])
@@ -321,6 +322,8 @@ void boil_jacobian_own(const boil_jacobian *j, const boil_system *s, double own[
     memset(own, 0, s->unknowns * sizeof *own);
     for (size_t i = 0; i < s->leads; i++)
         own[s->lead[i]] = j->lead[i][i];
+    for (size_t i = 0; i < s->followers; i++)
+        own[s->follower[i]] = -1 / s->lag_s[i];
     size_t count;
     for (size_t b = 0, first = s->blocks_first; (count = boil_system_block(s, b)) > 0; b++, first += count)
         for (size_t i = 0; i < count; i++)

@@ -22,6 +22,7 @@ typedef struct {
 
 typedef struct {
     double lead[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX];    /* on one another; of a row, by column */
+    double follows[BOIL_SYSTEM_FOLLOWERS_MAX][BOIL_SYSTEM_LEADS_MAX]; /* of each follower, by lead */
     double factors[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX]; /* L U of what I - w A leaves of the leads, ... */
     size_t pivot[BOIL_SYSTEM_LEADS_MAX];                          /* ... and the row that each pivot was taken from */
     double w;                                                     /* that it was worked out for; 0: for none */

@@ -19,6 +19,7 @@ typedef struct {
     size_t guards;
     void (*guard)(double t, const double y[], double g[], void *context); /* the system's context */
     double arm[BOIL_GUARDS_MAX];
+    double near[BOIL_GUARDS_MAX]; /* a guard so far below zero may be taken to have risen, where it does rise */
     /* Sets the system's sizes for a step between two states; NULL: they stay as they are. */
     void (*sizes)(const double y0[], const double y1[], void *context);
     double tolerance; /* error per step relative to size */

@@ -105,6 +105,12 @@ static bool nudge(boil_march *m, double t, double h, double by)
 /* Past by so little, as a time, lands: far below the 0.1 s anybody could ask for, above rounding at 1e6 s. */
 static const double close_s = 2e-6;
 
+/* Past its crossing by next to no time, or as near before it as the problem has it. */
+static bool lands(const boil_march *m, size_t which, double v, double slope)
+{
+    return v >= -m->is.near[which] && v <= close_s * slope;
+}
+
 /* A search by steps anew from t: between low and high the guard rises, x was tried last and left it at v. */
 typedef struct {
     double low, high, x, v, slope, aim_s;
@@ -131,7 +137,7 @@ static bool lands_by_nudges(boil_march *m, double t, size_t which, landing l, do
     const double short_s = 2e-3;
     for (int i = 0; i < 4 && fabs(*to - l.x) < short_s && nudge(m, t, l.x, *to - l.x); i++) {
         double v = at(m, t + *to, m->step.y1, which);
-        if (v >= 0 && v <= close_s * l.slope)
+        if (lands(m, which, v, l.slope))
             return true;
         *(v >= 0 ? &l.high : &l.low) = *to;
         *to = next_try(&l, *to, v);
@@ -150,7 +156,7 @@ static double land(boil_march *m, double t, const crossing *c, double most, bool
             return 0;
         double v = at(m, t + x, m->step.y1, c->which);
         *(v >= 0 ? &l.high : &l.low) = x;
-        if (v >= 0 && (v <= close_s * l.slope || l.high - l.low <= close_s))
+        if (lands(m, c->which, v, l.slope) || (v >= 0 && l.high - l.low <= close_s))
             return x;
         *is = x < most || v >= 0;
         if (!*is)

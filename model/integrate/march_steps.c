@@ -95,7 +95,8 @@ static bool is_kept(const boil_march *m, const boil_march_problem *p)
 {
     const boil_system *was = &m->is.system, *is = &p->system;
     return was->unknowns == is->unknowns && m->is.kind == p->kind && was->leads == is->leads &&
-           memcmp(was->lead, is->lead, is->leads * sizeof is->lead[0]) == 0;
+           was->followers == is->followers && memcmp(was->lead, is->lead, is->leads * sizeof is->lead[0]) == 0 &&
+           memcmp(was->follower, is->follower, is->followers * sizeof is->follower[0]) == 0;
 }
 
 boil_outcome boil_march_begin(boil_march *m, const boil_march_problem *p, double t, const double y[])

@@ -5,7 +5,9 @@ void boil_step_init(boil_step *s, double *room, size_t unknowns)
     double **plain[] = {&s->y0, &s->f0, &s->y1, &s->error, &s->f1, &s->trial};
     for (size_t i = 0; i < sizeof plain / sizeof plain[0]; i++, room += unknowns)
         *plain[i] = room;
-    for (int k = 0; k < BOIL_STEP_STAGES; k++, room += 2 * unknowns) {
+    s->f[0] = s->f0;
+    s->g[0] = NULL;
+    for (int k = 1; k < BOIL_STEP_STAGES; k++, room += 2 * unknowns) {
         s->f[k] = room;
         s->g[k] = room + unknowns;
     }
@@ -31,8 +33,8 @@ void boil_step_gather(const boil_system *s, const double weight[], double *const
 void boil_step_end(boil_step *p, const boil_system *s, double h, const double weight[], const double weight_of_error[])
 {
     for (size_t i = 0; i < s->unknowns; i++) {
-        double sum = 0, off = 0;
-        for (int k = 0; k < BOIL_STEP_STAGES; k++) {
+        double sum = weight[0] * p->f[0][i], off = weight_of_error[0] * p->f[0][i];
+        for (int k = 2; k < BOIL_STEP_STAGES; k++) {
             sum += weight[k] * p->f[k][i];
             off += weight_of_error[k] * p->f[k][i];
         }

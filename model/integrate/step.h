@@ -9,14 +9,15 @@
 #define BOIL_STEP_STAGES 6
 
 /* Doubles of room for each unknown, which the caller gives. */
-#define BOIL_STEP_ROOM (6 + 2 * BOIL_STEP_STAGES + BOIL_JACOBIAN_ROOM)
+#define BOIL_STEP_ROOM (6 + 2 * (BOIL_STEP_STAGES - 1) + BOIL_JACOBIAN_ROOM)
 
 typedef struct {
     double *y0, *f0; /* given */
     double *y1, *error;
     double *f1; /* at the end, for the caller to fill */
     double *trial;
-    double *f[BOIL_STEP_STAGES], *g[BOIL_STEP_STAGES]; /* of each stage: the rates, and A times what it has moved */
+    /* Of each stage the rates, and A times what it has moved; of the first f0, and NULL: it has not moved. */
+    double *f[BOIL_STEP_STAGES], *g[BOIL_STEP_STAGES];
     boil_jacobian jacobian;
 } boil_step;
 
@@ -25,7 +26,7 @@ void boil_step_init(boil_step *s, double *room, size_t unknowns);
 /* Of each unknown but the sums: to[i] += sum of weight[k] of[k][i]. */
 void boil_step_gather(const boil_system *s, const double weight[], double *const of[], int count, double to[]);
 
-/* y1 and its error from what the stages weigh in it, sums too. */
+/* y1 and its error from what the stages weigh in it, sums too. The second weighs nothing, in either method. */
 void boil_step_end(boil_step *p, const boil_system *s, double h, const double weight[], const double weight_of_error[]);
 
 #endif

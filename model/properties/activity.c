@@ -2,6 +2,7 @@
 
 #include <math.h>
 
+#include "base/exponential.h"
 #include "properties/naoh.h"
 #include "properties/water.h"
 
@@ -35,7 +36,7 @@ double boil_activity_log(double M, double T, double *by_M, double *by_T)
 /* M/s with its derivative by ln a at constant M; in water itself s ~ M vanishes, and the limit is taken from the slope. */
 double boil_activity_ratio(double M, double ln_a, double by_M, double *s, double *by_ln_a)
 {
-    *s = expm1(-ln_a);
+    *s = boil_exponential_less_1(-ln_a);
     if (M < 1e-9) {
         *by_ln_a = 0;
         return -1 / by_M;

@@ -4,6 +4,7 @@
 #include <stdbool.h>
 
 #include "base/constants.h"
+#include "base/exponential.h"
 #include "base/root.h"
 #include "properties/naoh.h"
 #include "properties/water.h"
@@ -232,7 +233,7 @@ static void add_crowding(const boil_mixture *m, boil_heat *h)
         depth += m->salt[i] / MOLAR_MASS[i] * CROWDING[i];
         u += m->salt[i] / (MOLAR_MASS[i] * m->water * CROWDING_MOLALITY);
     }
-    double reached = -expm1(-u), by_u = depth * (1 - reached);
+    double reached = -boil_exponential_less_1(-u), by_u = depth * (1 - reached);
     h->enthalpy_J += depth * reached;
     h->water -= by_u * u / m->water;
     for (int i = 0; i < BOIL_SALTS; i++)

@@ -115,8 +115,10 @@ static void lead(boil_system *s, bool is, size_t unknown)
 /* A thermometer that nothing listens to, or a control that changes its mind at moments of its own. */
 static void follower(boil_system *s, double lag_s, size_t unknown)
 {
-    s->lag_s[s->leads] = lag_s;
-    lead(s, lag_s > 0, unknown);
+    if (!(lag_s > 0))
+        return;
+    s->lag_s[s->followers] = lag_s;
+    s->follower[s->followers++] = unknown;
 }
 
 /* What answers within seconds or minutes, and the bath's water and heat, whose temperature all of that follows: without these two
@@ -209,5 +211,6 @@ boil_outcome boil_simulation_begin_march(boil_simulation *r)
     p.arm[BOIL_GUARD_RIM] = 1e-9; /* nothing follows from the rim: found a rounding below it, it would be found without end */
     p.arm[BOIL_GUARD_FULL] =
         BOIL_SIMULATION_FULL_BY_M; /* of a quiet bath the swelled surface is at the rim at the same moment */
+    p.near[BOIL_GUARD_LAYER_GONE] = 0.05 * BOIL_BATH_LAYER_GONE; /* a film that mixes in by a share a second, and is none in any case */
     return boil_march_begin(r->march, &p, r->t, r->y);
 }

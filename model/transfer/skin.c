@@ -13,8 +13,18 @@ double boil_skin_salt_fraction(double bulk_fraction, double flux_kg_m2s, double 
     return fmin(1, bulk_fraction * exp(flux_kg_m2s / (density_kg_m3 * mass_transfer_m_s)));
 }
 
+/* Of (2) near 0, where the difference of exp phi and 1 is small: its series, whose next term is below 1e-15 there. */
+static double factor_near_0(double phi)
+{
+    double x = phi * phi;
+    return 1 - phi / 2 +
+           x * (1.0 / 12 -
+                x * (1.0 / 720 -
+                     x * (1.0 / 30240 - x * (1.0 / 1209600 - x * (1.0 / 47900160 - x * (691.0 / 1307674368000.0))))));
+}
+
 double boil_skin_convection_factor(double flux_kg_m2s, double vapour_heat_capacity_J_kgK, double coefficient_W_m2K)
 {
     double phi = flux_kg_m2s * vapour_heat_capacity_J_kgK / coefficient_W_m2K;
-    return fabs(phi) < 1e-9 ? 1 : phi / expm1(phi);
+    return fabs(phi) < 0.5 ? factor_near_0(phi) : phi / (exp(phi) - 1);
 }

@@ -4,6 +4,7 @@
 #include <stddef.h>
 
 #include "base/constants.h"
+#include "base/exponential.h"
 #include "transfer/entrainment.h"
 #include "transfer/interface_heat.h"
 
@@ -37,7 +38,7 @@ const char *boil_water_layer_law_problem(const boil_water_layer_law *l)
 
 double boil_water_layer_cover(const boil_water_layer_law *l, double thickness_m)
 {
-    return thickness_m > 0 ? -expm1(-thickness_m / l->cover_m) : 0;
+    return thickness_m > 0 ? -boil_exponential_less_1(-thickness_m / l->cover_m) : 0;
 }
 
 /* Share of a layer that falls in each second: none of one that is clearly lighter, all of one clearly heavier, and a smooth
