@@ -3,20 +3,15 @@
 #include <math.h>
 #include <string.h>
 
+#include "base/larger.h"
 #include "equipment/heat_control.h"
 #include "properties/water.h"
-
-/* As fmax(0, x), which is a call. */
-static double at_least_none(double x)
-{
-    return x > 0 ? x : 0;
-}
 
 boil_mixture boil_bath_mixture(const double y[])
 {
     return (boil_mixture){y[BOIL_STATE_BATH_WATER],
-                          {at_least_none(y[BOIL_STATE_BATH_NAOH]), at_least_none(y[BOIL_STATE_BATH_NANO3]),
-                           at_least_none(y[BOIL_STATE_BATH_NANO2])}};
+                          {boil_larger(0, y[BOIL_STATE_BATH_NAOH]), boil_larger(0, y[BOIL_STATE_BATH_NANO3]),
+                           boil_larger(0, y[BOIL_STATE_BATH_NANO2])}};
 }
 
 static double quadratic(const double c[3], double x)
@@ -62,7 +57,7 @@ double boil_bath_body_immersed(const boil_bath_body *b, double t)
         return 1;
     double in = (t - b->in_start_s) / (b->in_end_s - b->in_start_s);
     double out = isfinite(b->out_start_s) ? (t - b->out_start_s) / (b->out_end_s - b->out_start_s) : 0;
-    return fmin(1, fmax(0, in)) - fmin(1, fmax(0, out));
+    return boil_smaller(1, boil_larger(0, in)) - boil_smaller(1, boil_larger(0, out));
 }
 
 bool boil_bath_is_stirred(const boil_bath *b)

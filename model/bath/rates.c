@@ -2,6 +2,7 @@
 
 #include <math.h>
 
+#include "base/larger.h"
 #include "bath/rates_parts.h"
 
 /* bath/rates.c -- the parts in the order of cause, and from them the rates of all unknowns but the steel's temperatures
@@ -52,7 +53,7 @@ static boil_rates_steam steam_of(const boil_bath *b, const boil_rates_heat *heat
 {
     boil_rates_steam s = {.if_boiling_kg_s = heat->spare_W / heat->latent_J_kg,
                           .at_once_kg_s = layer->soaking_kg_s * layer->wetted.steam,
-                          .calm_kg_s = fmax(0, heat->calm_W) / heat->latent_J_kg,
+                          .calm_kg_s = boil_larger(0, heat->calm_W) / heat->latent_J_kg,
                           .loop = 1};
     s.formed_kg_s = b->boiling ? s.if_boiling_kg_s : layer->flashing_kg_s;
     if (b->boiling && heat->water_cooling_W > 0 && leaving_kg_s > 0)
@@ -204,7 +205,7 @@ static double afloat_m3_kg(const boil_bath *b, const boil_rates_layer *l)
 double boil_rates_level_between(const boil_bath *b, const boil_rates_view *v, const boil_rates_view *w, double share, double t,
                                 const double y[])
 {
-    double solution_kg = 0, steam_kg = fmax(0, y[BOIL_STATE_STEAM_HELD]), afloat_kg = fmax(0, y[BOIL_STATE_LAYER_MASS]);
+    double solution_kg = 0, steam_kg = boil_larger(0, y[BOIL_STATE_STEAM_HELD]), afloat_kg = boil_larger(0, y[BOIL_STATE_LAYER_MASS]);
     for (int i = BOIL_STATE_BATH_WATER; i <= BOIL_STATE_BATH_NANO2; i++)
         solution_kg += y[i];
     double m3 = solution_kg * between(1 / v->solution.density_kg_m3, 1 / w->solution.density_kg_m3, share) +

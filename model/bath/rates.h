@@ -32,7 +32,4 @@ boil_range boil_rates_range(const boil_bath *b, const boil_rates_solution *s);
 void boil_rates_body_slopes(const boil_bath *b, size_t body, double t, const double y[], const boil_rates_view *v, size_t stride,
                             double own_by_s[], double heat_W[]);
 
-/* Of the bath's solution, Pa s. It costs more than its boiling point, and most moments need none: so it is no part of the view. */
-double boil_rates_viscosity(const boil_bath *b, const boil_rates_solution *s);
-
 #endif

@@ -2,6 +2,7 @@
 #include <string.h>
 
 #include "base/constants.h"
+#include "base/larger.h"
 #include "properties/solubility.h"
 #include "properties/viscosity.h"
 #include "properties/water.h"
@@ -34,7 +35,7 @@ static double expected_temperature(const double y[], const boil_rates_guess *g)
     for (size_t i = 0; i < BOIL_RATES_HELD; i++)
         more[i] = y[i] - g->held[i];
     double warmer_K = boil_rates_spare_heat(&g->solution, more) / g->solution.heat.capacity_J_K;
-    return g->solution.temperature_K + fmax(-most_K, fmin(most_K, warmer_K));
+    return g->solution.temperature_K + boil_larger(-most_K, boil_smaller(most_K, warmer_K));
 }
 
 /* T at which the bath holds the enthalpy H. */
@@ -87,16 +88,12 @@ boil_range boil_rates_range(const boil_bath *b, const boil_rates_solution *s)
     return or_depth(range_of(&s->mixture, s->temperature_K, s->equivalent_molality), s->volume_m3 / b->area_m2);
 }
 
-static boil_convection_liquid to_convection(const boil_bath *b, const boil_rates_solution *s)
+static boil_convection_liquid to_convection(const boil_bath *b, const boil_rates_solution *s, boil_viscosity_table *v)
 {
     const boil_transport *x = &b->plant->transport;
-    return (boil_convection_liquid){s->density_kg_m3, s->heat.solution.heat_capacity_J_K / s->mass_kg, (double)NAN,
+    return (boil_convection_liquid){s->density_kg_m3, s->heat.solution.heat_capacity_J_K / s->mass_kg,
+                                    x->viscosity_factor * boil_viscosity_told(v, &s->mixture, s->temperature_K),
                                     x->conductivity_W_mK, x->expansion_1_K};
-}
-
-double boil_rates_viscosity(const boil_bath *b, const boil_rates_solution *s)
-{
-    return b->plant->transport.viscosity_factor * boil_viscosity_solution(&s->mixture, s->temperature_K);
 }
 
 static boil_outcome find_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s)
@@ -119,7 +116,7 @@ static boil_outcome find_solution(const boil_bath *b, const double y[], boil_rat
     s->mass_kg = boil_mixture_mass(&s->mixture);
     s->density_kg_m3 = boil_solution_density(&s->mixture, s->temperature_K);
     s->volume_m3 = s->mass_kg / s->density_kg_m3;
-    s->convection = to_convection(b, s);
+    s->convection = to_convection(b, s, &g->tables->viscosity);
     return BOIL_OK;
 }
 
@@ -160,7 +157,7 @@ boil_rates_pool boil_rates_of_pool(const boil_bath *b, const double y[], const b
     o.vapour_kg_m3 = boil_bath_steam_density(b, s->temperature_K);
     o.drift_velocity_m_s =
         boil_swell_drift_velocity(&p->pool, p->transport.surface_tension_N_m, s->density_kg_m3, o.vapour_kg_m3);
-    double held_m3 = fmax(0, y[BOIL_STATE_STEAM_HELD]) / o.vapour_kg_m3;
+    double held_m3 = boil_larger(0, y[BOIL_STATE_STEAM_HELD]) / o.vapour_kg_m3;
     o.steam_velocity_m_s = boil_swell_steam_velocity(&p->pool, o.drift_velocity_m_s, held_m3, s->volume_m3);
     o.leaving_kg_s = o.steam_velocity_m_s * b->area_m2 * o.vapour_kg_m3;
     o.void_upper = held_m3 / (held_m3 + s->volume_m3);
@@ -179,7 +176,7 @@ double boil_rates_salts_volume(const double y[])
 {
     double m3 = 0;
     for (int i = 0; i < BOIL_SALTS; i++)
-        m3 += fmax(0, y[BOIL_STATE_SOLID_NAOH + i]) / boil_salt_solid_density(i);
+        m3 += boil_larger(0, y[BOIL_STATE_SOLID_NAOH + i]) / boil_salt_solid_density(i);
     return m3;
 }
 
@@ -188,7 +185,7 @@ static boil_dissolution_place dissolving_place(const boil_bath *b, const boil_ra
                                                double stirring_W_kg)
 {
     const boil_mixture brine = boil_solubility_saturated(&s->mixture, solid, s->temperature_K);
-    const double thicker = b->plant->transport.viscosity_factor, viscosity_Pa_s = boil_rates_viscosity(b, s);
+    const double thicker = b->plant->transport.viscosity_factor, viscosity_Pa_s = s->convection.viscosity_Pa_s;
     const bool none_dissolves = /* the brine is the bath */
         brine.water == s->mixture.water && boil_mixture_salts(&brine) == boil_mixture_salts(&s->mixture);
     double brine_kg_m3 = boil_solution_density(&brine, s->temperature_K);
@@ -237,10 +234,10 @@ boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const
     boil_rates_salts o = {.volume_m3 = boil_rates_salts_volume(y)};
     double solid[BOIL_SALTS], all = 0, each[BOIL_SALTS] = {0}, excess = excess_of(b, s, each);
     for (int i = 0; i < BOIL_SALTS; i++)
-        all += solid[i] = fmax(0, y[BOIL_STATE_SOLID_NAOH + i]);
+        all += solid[i] = boil_larger(0, y[BOIL_STATE_SOLID_NAOH + i]);
     if (!(all > 0 || excess > 0))
         return o;
-    double bed = fmin(all, fmax(0, y[BOIL_STATE_BED_MASS])), crust = fmin(all - bed, fmax(0, y[BOIL_STATE_CRUST_MASS]));
+    double bed = fmin(all, boil_larger(0, y[BOIL_STATE_BED_MASS])), crust = fmin(all - bed, boil_larger(0, y[BOIL_STATE_CRUST_MASS]));
     boil_dissolution_place place = dissolving_place(b, s, solid, pool->stirring_W_kg);
     boil_dissolution_flow f = boil_dissolution_exchange(&place, all - bed - crust, bed);
     boil_dissolution_crust c = boil_dissolution_crust_of(&place, crust, excess, all);
@@ -261,9 +258,9 @@ boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const
 
 void boil_rates_soak_salts(const double y[], double dissolving_kg_s, boil_rates_salts *o)
 {
-    double all = o->undissolved_kg + o->crust_kg, bed = fmin(o->undissolved_kg, fmax(0, y[BOIL_STATE_BED_MASS]));
+    double all = o->undissolved_kg + o->crust_kg, bed = fmin(o->undissolved_kg, boil_larger(0, y[BOIL_STATE_BED_MASS]));
     for (int i = 0; i < BOIL_SALTS; i++)
-        o->dissolving_kg_s[i] += dissolving_kg_s * fmax(0, y[BOIL_STATE_SOLID_NAOH + i]) / all;
+        o->dissolving_kg_s[i] += dissolving_kg_s * boil_larger(0, y[BOIL_STATE_SOLID_NAOH + i]) / all;
     o->settling_kg_s -= dissolving_kg_s * bed / o->undissolved_kg;
 }
 

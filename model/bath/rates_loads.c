@@ -7,18 +7,18 @@
 
 /* bath/rates_loads.c -- the steel in the bath, and the water trapped in it. */
 
-/* What bodies meet: the liquid with its viscosity. */
+/* What bodies meet. */
 typedef struct {
     const boil_bath *bath;
-    double time_s, temperature_K, agitation_m_s;
-    boil_convection_liquid liquid;
+    double time_s, temperature_K;
+    boil_convection_bath liquid; /* where there are any */
 } surroundings;
 
 static surroundings surroundings_of(const boil_bath *b, double t, const boil_rates_solution *s, const boil_rates_pool *pool)
 {
-    surroundings x = {b, t, s->temperature_K, pool->agitation_m_s, s->convection};
+    surroundings x = {.bath = b, .time_s = t, .temperature_K = s->temperature_K};
     if (b->bodies_count > 0)
-        x.liquid.viscosity_Pa_s = boil_rates_viscosity(b, s);
+        x.liquid = boil_convection_bath_of(&s->convection, pool->agitation_m_s);
     return x;
 }
 
@@ -28,7 +28,7 @@ static double body_heat(const surroundings *x, const boil_bath_body *o, const do
     double h = o->coefficient_W_m2K;
     if (!(h > 0))
         h = x->bath->plant->pool.part_coefficient_factor *
-            boil_convection_bath_side(&x->liquid, o->body.height_m, x->temperature_K - own[0], x->agitation_m_s);
+            boil_convection_bath_side(&x->liquid, o->body.height_m, x->temperature_K - own[0]);
     return boil_conduction_rates(&o->body, own, x->temperature_K, h, boil_bath_body_immersed(o, x->time_s), rates);
 }
 

@@ -6,6 +6,7 @@
 #include "boilback.h"
 #include "bath/bath.h"
 #include "properties/boiling_curve.h"
+#include "properties/viscosity.h"
 #include "transfer/flash.h"
 #include "transfer/surface.h"
 
@@ -20,6 +21,7 @@ typedef struct {
     boil_boiling_curve curve; /* of the run's air */
     boil_wall_table wall;     /* of the tank in its room */
     boil_flash_table flash;   /* of the bath whose layer lets go, told once */
+    boil_viscosity_table viscosity;
 } boil_rates_tables;
 
 /* The bath's solution, at its mode's temperature. */
@@ -30,7 +32,7 @@ typedef struct {
     boil_slope slope; /* of the boiling point */
     double equivalent_molality;
     boil_bath_heat heat;               /* of the solution, undissolved salts and tank steel */
-    boil_convection_liquid convection; /* the same liquid, to the laws of convection, its viscosity NaN: boil_rates_viscosity */
+    boil_convection_liquid convection; /* the same liquid, to the laws of convection */
 } boil_rates_solution;
 
 typedef struct {

@@ -2,6 +2,7 @@
 
 #include "base/constants.h"
 #include "base/cube_root.h"
+#include "base/larger.h"
 #include "properties/water.h"
 #include "bath/rates_parts.h"
 #include "transfer/interface_heat.h"
@@ -18,10 +19,10 @@ static double layer_temperature(const boil_bath *b, const double y[], double gon
     const double seed_kg = 1e-6, melts_K = 273.15, over_boil_K = 1;
     if (b->layer == BOIL_WATER_LAYER_BOILS)
         return b->air.saturation_K;
-    double m = fmax(0, y[BOIL_STATE_LAYER_MASS]), fresh = b->layer_fresh_J_kg;
+    double m = boil_larger(0, y[BOIL_STATE_LAYER_MASS]), fresh = b->layer_fresh_J_kg;
     double h = (m > 0 ? y[BOIL_STATE_LAYER_HEAT] + seed_kg * fresh : fresh * seed_kg) / (m + seed_kg);
     if (m < gone_kg) /* of a heat: what is left of a trace may be that of no water at all */
-        h = fmin(fmax(h, boil_water_enthalpy(melts_K)), boil_water_enthalpy(b->air.saturation_K + over_boil_K));
+        h = boil_smaller(boil_larger(h, boil_water_enthalpy(melts_K)), boil_water_enthalpy(b->air.saturation_K + over_boil_K));
     return boil_water_temperature(h);
 }
 
@@ -29,7 +30,7 @@ static double layer_temperature(const boil_bath *b, const double y[], double gon
 static double plume_speed(const boil_bath *b, const boil_rates_solution *s, double heater_W, double depth_m)
 {
     const boil_convection_liquid *l = &s->convection;
-    return boil_cube_root(BOIL_GRAVITY * l->expansion_1_K * fmax(0, heater_W) * depth_m /
+    return boil_cube_root(BOIL_GRAVITY * l->expansion_1_K * boil_larger(0, heater_W) * depth_m /
                           (l->density_kg_m3 * l->heat_capacity_J_kgK * b->area_m2));
 }
 
@@ -56,7 +57,7 @@ static void soak(const boil_bath *b, const double y[], const boil_rates_solution
 {
     double solid[BOIL_SALTS];
     for (int i = 0; i < BOIL_SALTS; i++)
-        solid[i] = fmax(0, y[BOIL_STATE_SOLID_NAOH + i]);
+        solid[i] = boil_larger(0, y[BOIL_STATE_SOLID_NAOH + i]);
     out->wetted = boil_flash_on_salt(&b->air, solid, s->temperature_K, out->temperature_K);
     double mixing = out->mixing_kg_s;
     out->soaking_kg_s = dry * (out->mass_kg / BOIL_RATES_SOAKS_S + mixing);
@@ -71,7 +72,7 @@ static boil_outcome layer_body(const boil_bath *b, const double y[], const boil_
     *out = (boil_rates_layer){.temperature_K = s->temperature_K};
     if (b->layer == BOIL_WATER_LAYER_NONE)
         return BOIL_OK;
-    out->mass_kg = fmax(0, y[BOIL_STATE_LAYER_MASS]);
+    out->mass_kg = boil_larger(0, y[BOIL_STATE_LAYER_MASS]);
     out->temperature_K = layer_temperature(b, y, BOIL_BATH_LAYER_GONE * s->mass_kg);
     if (!(out->temperature_K > 200 && out->temperature_K < 500))
         return BOIL_NOT_FINITE;
@@ -136,7 +137,7 @@ static double solution_pressure(void *of, double T, double stronger, double *by_
     solution_surface *s = of;
     boil_mixture m = *s->mixture;
     m.water /= stronger;
-    s->molality *= fmax(least, 1 + s->by_log_stronger * (stronger / s->stronger - 1));
+    s->molality *= boil_larger(least, 1 + s->by_log_stronger * (stronger / s->stronger - 1));
     s->stronger = stronger;
     return boil_solution_log_vapour_pressure(s->air, &m, T, within, &s->molality, by_K, by_log_stronger);
 }
@@ -307,8 +308,8 @@ static void drain(const double y[], const boil_rates_solution *s, const boil_rat
     if (!(salts->undissolved_kg > 0))
         return;
     for (int i = 0; i < BOIL_SALTS; i++)
-        o->solid_kg_s[i] += share_s * salts->undissolved_kg / all * fmax(0, y[BOIL_STATE_SOLID_NAOH + i]);
-    o->bed_kg_s += share_s * fmin(salts->undissolved_kg, fmax(0, y[BOIL_STATE_BED_MASS]));
+        o->solid_kg_s[i] += share_s * salts->undissolved_kg / all * boil_larger(0, y[BOIL_STATE_SOLID_NAOH + i]);
+    o->bed_kg_s += share_s * fmin(salts->undissolved_kg, boil_larger(0, y[BOIL_STATE_BED_MASS]));
 }
 
 boil_rates_outflow boil_rates_of_outflow(const boil_bath *b, const double y[], const boil_rates_solution *s,

@@ -21,10 +21,10 @@ static double at(const boil_march *m, double t, const double y[], size_t which)
     return boil_guards_beyond(&m->guards, which, g[which]);
 }
 
-/* On the cubic, to a thousandth of the bracket it was given. */
+/* On the cubic, to a hundredth of the bracket it was given: the step anew is nearer than that cubic. */
 static void close_in(boil_march *m, const boil_hermite *cubic, crossing *c)
 {
-    const double fine = 1e-3 * (c->high - c->low);
+    const double fine = 1e-2 * (c->high - c->low);
     double *y = m->step.trial;
     boil_false_position f = {c->low, c->at_low, c->high, c->at_high, 0};
     for (int i = 0; i < 40 && f.high - f.low > fine; i++) {
@@ -91,13 +91,22 @@ static bool is_past(boil_march *m, double t, double h, size_t which)
     return boil_march_try(m, t, h) && at(m, t + h, m->step.y1, which) >= 0;
 }
 
-/* From the end of a step, h long, a little further or back along its rates, too short for them to change. False: refused. */
+/* From the end of a step, h long, a little further or back along its rates; where they may change, by those half-way there. False:
+   refused. */
 static bool nudge(boil_march *m, double t, double h, double by)
 {
+    const double steady_s = 1e-3;
+    const boil_system *s = &m->counted;
     boil_step *p = &m->step;
-    if (!boil_system_rates(&m->counted, t + h, p->y1, p->f1))
+    if (!boil_system_rates(s, t + h, p->y1, p->f1))
         return false;
-    for (size_t i = 0; i < m->is.system.unknowns; i++)
+    if (fabs(by) > steady_s) {
+        for (size_t i = 0; i < s->unknowns; i++)
+            p->trial[i] = p->y1[i] + by / 2 * p->f1[i];
+        if (!boil_system_rates(s, t + h + by / 2, p->trial, p->f1))
+            return false;
+    }
+    for (size_t i = 0; i < s->unknowns; i++)
         p->y1[i] += by * p->f1[i];
     return true;
 }
@@ -134,7 +143,7 @@ static double next_try(landing *l, double x, double v)
 /* After the first step the crossing is mostly so near that no second one is needed: from its end on, to *to. */
 static bool lands_by_nudges(boil_march *m, double t, size_t which, landing l, double *to)
 {
-    const double short_s = 2e-3;
+    const double short_s = 1e-2;
     for (int i = 0; i < 4 && fabs(*to - l.x) < short_s && nudge(m, t, l.x, *to - l.x); i++) {
         double v = at(m, t + *to, m->step.y1, which);
         if (lands(m, which, v, l.slope))

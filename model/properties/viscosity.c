@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "base/constants.h"
+#include "base/larger.h"
 
 #define STRONGEST 0.56 /* kg salts per kg */
 #define LEAST_MPA_S 0.2
@@ -29,16 +30,83 @@ double boil_viscosity_water(double temperature_K)
     return PA_S * water_mPa_s(temperature_K - BOIL_ZERO_CELSIUS);
 }
 
-static double log_salt(const coefficients *v, double log_salts, double t)
+/* Of a salt by the strength of all, w: v1 w^v2 + v3, and ln(v5 w^v6 + 1). */
+typedef struct {
+    double warm, cold;
+} part;
+
+static part part_of(const coefficients *v, double log_w)
 {
-    return (v->v1 * exp(v->v2 * log_salts) + v->v3) / (v->v4 * t + 1) - log(1 + v->v5 * exp(v->v6 * log_salts));
+    return (part){v->v1 * exp(v->v2 * log_w) + v->v3, log(1 + v->v5 * exp(v->v6 * log_w))};
+}
+
+/* Their slopes by w. */
+static part slope_of(const coefficients *v, double w)
+{
+    double grown = v->v5 * exp(v->v6 * log(w));
+    return (part){v->v1 * v->v2 * exp(v->v2 * log(w)) / w, grown / (1 + grown) * v->v6 / w};
+}
+
+static double held_of(const boil_mixture *m)
+{
+    return boil_smaller(boil_mixture_salt_fraction(m), STRONGEST);
+}
+
+static double log_salt(const coefficients *v, const part *p, double t)
+{
+    return p->warm / (v->v4 * t + 1) - p->cold;
+}
+
+static double of_parts(const boil_mixture *m, double temperature_K, double held, const part *of_hydroxide, const part *of_nitrate)
+{
+    double t = temperature_K - BOIL_ZERO_CELSIUS, hydroxide = held > 0 ? held * m->salt[BOIL_NAOH] / boil_mixture_salts(m) : 0;
+    double log_mu = (1 - held) * log(water_mPa_s(t)) + hydroxide * log_salt(&HYDROXIDE, of_hydroxide, t) +
+                    (held - hydroxide) * log_salt(&NITRATE, of_nitrate, t);
+    return PA_S * boil_larger(LEAST_MPA_S, exp(log_mu));
 }
 
 double boil_viscosity_solution(const boil_mixture *m, double temperature_K)
 {
-    double t = temperature_K - BOIL_ZERO_CELSIUS, salts = boil_mixture_salt_fraction(m), held = fmin(salts, STRONGEST);
-    double hydroxide = salts > 0 ? held * m->salt[BOIL_NAOH] / boil_mixture_salts(m) : 0;
-    double log_salts = log(fmax(held, 1e-12)), log_mu = (1 - held) * log(water_mPa_s(t));
-    log_mu += hydroxide * log_salt(&HYDROXIDE, log_salts, t) + (held - hydroxide) * log_salt(&NITRATE, log_salts, t);
-    return PA_S * fmax(LEAST_MPA_S, exp(log_mu));
+    double held = held_of(m), log_w = log(fmax(held, 1e-12));
+    const part of_hydroxide = part_of(&HYDROXIDE, log_w), of_nitrate = part_of(&NITRATE, log_w);
+    return of_parts(m, temperature_K, held, &of_hydroxide, &of_nitrate);
+}
+
+static const double CELL = STRONGEST / BOIL_VISCOSITY_CELLS;
+
+/* The cubic between both ends of a cell with their slopes: by powers of the share of the way. */
+static void cubic(double c[4], double y0, double by0, double y1, double by1)
+{
+    c[0] = y0;
+    c[1] = by0;
+    c[2] = 3 * (y1 - y0) - 2 * by0 - by1;
+    c[3] = 2 * (y0 - y1) + by0 + by1;
+}
+
+static void fill(double to[2][4], const coefficients *v, double w)
+{
+    const part a = part_of(v, log(w)), b = part_of(v, log(w + CELL)), by_a = slope_of(v, w), by_b = slope_of(v, w + CELL);
+    cubic(to[0], a.warm, CELL * by_a.warm, b.warm, CELL * by_b.warm);
+    cubic(to[1], a.cold, CELL * by_a.cold, b.cold, CELL * by_b.cold);
+}
+
+static part at(double c[2][4], double u)
+{
+    return (part){c[0][0] + u * (c[0][1] + u * (c[0][2] + u * c[0][3])), c[1][0] + u * (c[1][1] + u * (c[1][2] + u * c[1][3]))};
+}
+
+double boil_viscosity_told(boil_viscosity_table *t, const boil_mixture *m, double temperature_K)
+{
+    const double least = 0.05; /* below, a power of strength bends too much */
+    double held = held_of(m);
+    if (!(held >= least))
+        return boil_viscosity_solution(m, temperature_K);
+    int cell = (int)boil_smaller(BOIL_VISCOSITY_CELLS - 1, held / CELL);
+    if (!t->known[cell]) {
+        fill(t->hydroxide[cell], &HYDROXIDE, cell * CELL);
+        fill(t->nitrate[cell], &NITRATE, cell * CELL);
+        t->known[cell] = true;
+    }
+    const part of_hydroxide = at(t->hydroxide[cell], held / CELL - cell), of_nitrate = at(t->nitrate[cell], held / CELL - cell);
+    return of_parts(m, temperature_K, held, &of_hydroxide, &of_nitrate);
 }

@@ -12,9 +12,22 @@
 #ifndef BOIL_PROPERTIES_VISCOSITY_H
 #define BOIL_PROPERTIES_VISCOSITY_H
 
+#include <stdbool.h>
+
 #include "properties/solution.h"
 
 double boil_viscosity_water(double temperature_K);                           /* Pa s; 0 to 150 degC */
 double boil_viscosity_solution(const boil_mixture *m, double temperature_K); /* Pa s; at least 0.2e-3; 0 to 200 degC */
+
+/* Of a run that asks over and over: what hangs on strength alone, by cells of 0.875 %, filled where they come by. Zero: empty. It tells
+   the same to 1e-7, at a third of the cost, and the same whatever was asked before. */
+#define BOIL_VISCOSITY_CELLS 64
+
+typedef struct {
+    bool known[BOIL_VISCOSITY_CELLS];
+    double hydroxide[BOIL_VISCOSITY_CELLS][2][4], nitrate[BOIL_VISCOSITY_CELLS][2][4];
+} boil_viscosity_table;
+
+double boil_viscosity_told(boil_viscosity_table *t, const boil_mixture *m, double temperature_K); /* as boil_viscosity_solution */
 
 #endif

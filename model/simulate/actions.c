@@ -184,7 +184,7 @@ static void load(const boil_action *a, const moment *m)
     parts.displaced_m3 = boil_load_displaced(l) - basket.displaced_m3;
     parts.takes_share_s = takes_share(m, l);
     parts.drag_out_kg =
-        boil_drag_out(l, boil_rates_viscosity(m->bath, s), s->density_kg_m3, m->bath->plant->transport.surface_tension_N_m);
+        boil_drag_out(l, s->convection.viscosity_Pa_s, s->density_kg_m3, m->bath->plant->transport.surface_tension_N_m);
     basket.load = parts.load = boil_recorder_load(m->recorder, m->time_s, l, m->bath, m->view);
     add_body(m, a, parts);
     add_body(m, a, basket);

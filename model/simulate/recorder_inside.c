@@ -27,8 +27,9 @@ double boil_recorder_crest(boil_recorder *r, const boil_bath *b, const boil_rate
 {
     const double beside = 1e-4;
     const ends e = {r, b, before, after};
-    double start_m = level(&e, 0), end_m = level(&e, 1), by0 = (level(&e, beside) - start_m) / beside,
-           by1 = (end_m - level(&e, 1 - beside)) / beside, top = boil_hermite_top(start_m, by0, end_m, by1, 1);
+    double start_m = before->levels.upper_m, end_m = after->levels.upper_m;
+    double by0 = (level(&e, beside) - start_m) / beside, by1 = (end_m - level(&e, 1 - beside)) / beside;
+    double top = boil_hermite_top(start_m, by0, end_m, by1, 1);
     return r->step.cubic.t0 + top * (r->step.cubic.t1 - r->step.cubic.t0);
 }
 

@@ -25,8 +25,17 @@ double boil_convection_stirred(const boil_convection_liquid *f, double gas_veloc
 /* j, m/s, of the gas that gives as much power as a mixer, W/kg. */
 double boil_convection_as_gas(double stirring_W_kg);
 
+/* What the blend has in common for all bodies in one liquid, stirred by gas of such a velocity. */
+typedef struct {
+    double conductivity_W_mK;
+    double rayleigh_1_m3K; /* of one metre and one kelvin */
+    double slip;           /* [1 + (0.492/Pr)^(9/16)]^(-8/27) */
+    double stirred_fourth; /* h_b^4 */
+} boil_convection_bath;
+
+boil_convection_bath boil_convection_bath_of(const boil_convection_liquid *f, double gas_velocity_m_s);
+
 /* The blend, smooth in the gas velocity from zero on: h_b^4 is proportional to it. */
-double boil_convection_bath_side(const boil_convection_liquid *f, double height_m, double difference_K,
-                                 double gas_velocity_m_s);
+double boil_convection_bath_side(const boil_convection_bath *f, double height_m, double difference_K);
 
 #endif

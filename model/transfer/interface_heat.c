@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "base/constants.h"
+#include "base/larger.h"
 
 double boil_interface_effusivity(const boil_interface_liquid *l)
 {
@@ -21,6 +22,6 @@ double boil_interface_conductance(const boil_interface_liquid *water, const boil
 {
     const double spreads_s = 0.1;
     double resist = 1 / boil_interface_effusivity(water) + 1 / boil_interface_effusivity(bath);
-    double fresh = 1 / (sqrt(BOIL_PI * fmax(spreads_s, age_s)) * resist);
-    return fmax(water->conductivity_W_mK / path_m, fresh);
+    double fresh = 1 / (sqrt(BOIL_PI * boil_larger(spreads_s, age_s)) * resist);
+    return boil_larger(water->conductivity_W_mK / path_m, fresh);
 }

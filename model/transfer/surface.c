@@ -6,6 +6,7 @@
 
 #include "base/constants.h"
 #include "base/cube_root.h"
+#include "base/larger.h"
 #include "properties/water.h"
 #include "transfer/skin.h"
 
@@ -204,12 +205,12 @@ static double improve(const surroundings *s, skin_liquid *f, skin *at, double ne
     *b = balance_of(s, at, f->latent_J_kg, f->vapour_J_kg);
     skin_line line = line_of(b);
     double e = film_carries(s, at, f, &line, near, b), more = e - at->evaporation_kg_m2s;
-    double moved_K = fmin(fmax(line.move_K + line.by_evaporation * more, 150 - at->skin_K), 600 - at->skin_K);
+    double moved_K = boil_smaller(boil_larger(line.move_K + line.by_evaporation * more, 150 - at->skin_K), 600 - at->skin_K);
     *at = (skin){at->skin_K + moved_K, e};
     f->latent_J_kg += LATENT_SLOPE * moved_K;
     f->vapour_J_kg += VAPOUR_SLOPE * moved_K;
     carry_on(b, moved_K, more);
-    return fmax(fabs(moved_K), 10 * fabs(more) / (fabs(e) + 1e-6));
+    return boil_larger(10 * fabs(more) / (fabs(e) + 1e-6), fabs(moved_K));
 }
 
 /* From a skin near it. What a step leaves is of second order: 1e-4 of a kelvin after the last one. */
@@ -327,7 +328,7 @@ boil_outcome boil_surface_exchange(const boil_losses *l, const boil_surface_air 
                       .air_W_m2 = l->convection_factor * air->film_W_m2 * AIR_BY_FILM,
                       .grey = l->radiation_factor * l->emissivity * BOIL_STEFAN_BOLTZMANN,
                       .liquid_W_m2K = l->liquid_coefficient_W_m2K,
-                      .steam_kg_m2s = fmax(0, steam_leaving_kg_s) / area_m2};
+                      .steam_kg_m2s = boil_larger(0, steam_leaving_kg_s) / area_m2};
     skin at;
     skin_liquid f;
     balance b;
