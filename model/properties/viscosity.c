@@ -97,7 +97,7 @@ static part at(double c[2][4], double u)
 
 double boil_viscosity_told(boil_viscosity_table *t, const boil_mixture *m, double temperature_K)
 {
-    const double least = 0.05; /* below, a power of strength bends too much */
+    const double least = 0.2; /* below, powers of strength bend too much */
     double held = held_of(m);
     if (!(held >= least))
         return boil_viscosity_solution(m, temperature_K);

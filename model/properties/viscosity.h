@@ -20,7 +20,7 @@ double boil_viscosity_water(double temperature_K);                           /* 
 double boil_viscosity_solution(const boil_mixture *m, double temperature_K); /* Pa s; at least 0.2e-3; 0 to 200 degC */
 
 /* Of a run that asks over and over: what hangs on strength alone, by cells of 0.875 %, filled where they come by. Zero: empty. It tells
-   the same to 1e-7, at a third of the cost, and the same whatever was asked before. */
+   the same to 5e-8, at a third of the cost, and the same whatever was asked before. */
 #define BOIL_VISCOSITY_CELLS 64
 
 typedef struct {

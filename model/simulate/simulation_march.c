@@ -38,18 +38,27 @@ static double sensor_size(bool switches, bool trips)
     return switches ? 1 : trips ? 10 : 1000;
 }
 
-/* Steel is right to 0.03 K, and to what moves a bath of so many J/K by 6e-5 K; trapped water to 4 J/kg, a thousandth of a kelvin. */
+/* Steel is right to 0.01 K, and to what moves a bath of so many J/K by 6e-5 K; trapped water to 4 J/kg, a thousandth of a kelvin. */
 static double body_size(const boil_bath_body *b, double bath_J_K)
 {
-    const double steel_K = 3000, bath_K = 6, steel_J_kgK = 500, water_J_kg = 4e5;
+    const double steel_K = 1000, bath_K = 6, steel_J_kgK = 500, water_J_kg = 4e5;
     return b->pocket_kg > 0 ? water_J_kg : fmin(steel_K, bath_K * bath_J_K / (steel_J_kgK * b->body.mass_kg));
+}
+
+/* The bath's own temperature, K: where a control reads it without a lag it is that control's thermometer. */
+static double bath_size(const boil_simulation *r)
+{
+    const boil_plant *p = &r->plant;
+    bool valve = p->control.mode != BOIL_WATER_CONTROL_NONE && !(p->control.sensor_lag_s > 0);
+    bool heat = r->bath.heat_controlled && !(p->heat_control.sensor_lag_s > 0);
+    return sensor_size(valve || heat, true);
 }
 
 /* Typical magnitudes for error control. */
 static void set_sizes(boil_simulation *r)
 {
     double mass = r->history.summary.bath_mass_start_kg, *s = r->size;
-    double heat = r->view.solution.heat.capacity_J_K * 10;
+    double heat = r->view.solution.heat.capacity_J_K * bath_size(r);
     for (size_t i = 0; i < BOIL_STATE_FIXED; i++)
         s[i] = 0.03 * mass;
     for (size_t i = BOIL_STATE_SOLID_NAOH; i <= BOIL_STATE_CRUST_MASS; i++)

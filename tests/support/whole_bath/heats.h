@@ -249,7 +249,8 @@ static inline evidence bar_in_a_pumped_bath(void)
 static inline double coil_in_a_vessel(void)
 {
     const boil_convection_liquid water = {997, 4181, 8.9e-4, 0.607, 2.6e-4};
-    return boil_convection_bath_side(&water, 0.8, 0, boil_convection_as_gas(0.2));
+    const boil_convection_bath stirred = boil_convection_bath_of(&water, boil_convection_as_gas(0.2));
+    return boil_convection_bath_side(&stirred, 0.8, 0);
 }
 
 #endif

@@ -1,4 +1,6 @@
 /* The rates of the whole: how the loop boil, stirring, water, boil is slowed, (2) of bath/bath.h, its slope by differences. */
+#include <string.h>
+
 #include "support/begun.h"
 #include "support/close.h"
 
@@ -40,8 +42,42 @@ static void a_loop_is_slowed_by_what_the_steam_stirs_in(void **state)
     }
 }
 
+/* Amounts that go straight from one state to another, both boiling under water: in between the level is what it is, as near as what a
+   kilogram takes up goes straight. */
+static void a_level_is_known_between_two(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(60e3);
+    begun n;
+    begun_of(&n, &p);
+    boil_bath_begin_layer(&n.b, 0, boil_water_enthalpy(CELSIUS(20)));
+    double start[BOIL_STATE_FIXED], end[BOIL_STATE_FIXED], y[BOIL_STATE_FIXED];
+    boil_rates_view v, w, there;
+    n.y[BOIL_STATE_LAYER_MASS] = 3;
+    n.y[BOIL_STATE_LAYER_HEAT] = 3 * boil_water_enthalpy(CELSIUS(30));
+    memcpy(start, n.y, sizeof start);
+    memcpy(end, n.y, sizeof end);
+    end[BOIL_STATE_BATH_WATER] += 8;
+    end[BOIL_STATE_STEAM_HELD] *= 3;
+    end[BOIL_STATE_LAYER_MASS] = 1;
+    end[BOIL_STATE_LAYER_HEAT] = boil_water_enthalpy(CELSIUS(60));
+    assert_int_equal(boil_rates_at(&n.b, 0, start, &n.guess, &v, NULL), BOIL_OK);
+    assert_int_equal(boil_rates_at(&n.b, 0, end, &n.guess, &w, NULL), BOIL_OK);
+    assert_close(boil_rates_level_between(&n.b, &v, &w, 0, 0, start), v.levels.upper_m, 1e-14, 0);
+    assert_close(boil_rates_level_between(&n.b, &v, &w, 1, 0, end), w.levels.upper_m, 1e-14, 0);
+    for (double share = 0.1; share < 1; share += 0.1) {
+        for (int i = 0; i < BOIL_STATE_FIXED; i++)
+            y[i] = start[i] + share * (end[i] - start[i]);
+        assert_int_equal(boil_rates_at(&n.b, 0, y, &n.guess, &there, NULL), BOIL_OK);
+        print_message("%.6f m: %.2g m off\n", there.levels.upper_m,
+                      boil_rates_level_between(&n.b, &v, &w, share, 0, y) - there.levels.upper_m);
+        assert_close(boil_rates_level_between(&n.b, &v, &w, share, 0, y), there.levels.upper_m, 0, 2e-5);
+    }
+}
+
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(a_loop_is_slowed_by_what_the_steam_stirs_in)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(a_loop_is_slowed_by_what_the_steam_stirs_in),
+                                       cmocka_unit_test(a_level_is_known_between_two)};
     return cmocka_run_group_tests_name("rates", tests, NULL, NULL);
 }

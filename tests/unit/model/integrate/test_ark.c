@@ -303,9 +303,11 @@ static void nothing_in_the_room_lies_on_anything(void **state)
     const size_t rooms[] = {UNKNOWNS, UNKNOWNS, UNKNOWNS, UNKNOWNS, UNKNOWNS, UNKNOWNS, ROWS, ROWS, ROWS, BLOCKS, BLOCKS};
     enum { LISTS = sizeof lists / sizeof lists[0] };
     bool taken[BOIL_STEP_ROOM * UNKNOWNS] = {false};
-    for (size_t i = 0; i < LISTS + 2 * BOIL_STEP_STAGES; i++) {
-        double *const *stages = i < LISTS + BOIL_STEP_STAGES ? p->f : p->g;
-        const double *list = i < LISTS ? lists[i] : stages[(i - LISTS) % BOIL_STEP_STAGES];
+    enum { LATER = BOIL_STEP_STAGES - 1 }; /* the first stage has moved nowhere, and its rates are those at the start */
+    assert_true(p->f[0] == p->f0 && p->g[0] == NULL);
+    for (size_t i = 0; i < LISTS + 2 * LATER; i++) {
+        double *const *stages = i < LISTS + LATER ? p->f : p->g;
+        const double *list = i < LISTS ? lists[i] : stages[1 + (i - LISTS) % LATER];
         for (size_t k = 0; k < (i < LISTS ? rooms[i] : UNKNOWNS); k++) {
             size_t at = (size_t)(list + k - s.room);
             assert_true(at < BOIL_STEP_ROOM * UNKNOWNS && !taken[at]);
@@ -313,6 +315,50 @@ static void nothing_in_the_room_lies_on_anything(void **state)
         }
     }
     free(s.room);
+}
+
+/* A thermometer of a thousandth of a second on a body that cools ever slower: y' = -y^2, x' = (y - x)/lag. */
+static boil_outcome read_by_a_thermometer(double t, const double y[], double dydt[], void *lag_s)
+{
+    (void)t;
+    dydt[0] = -y[0] * y[0];
+    dydt[1] = (y[0] - y[1]) / *(double *)lag_s;
+    return BOIL_OK;
+}
+
+/* What only follows goes as it would among the leads; of it no look is needed. */
+static void a_follower_goes_as_a_lead_would(void **state)
+{
+    (void)state;
+    double lag_s = 1e-3;
+    const boil_system as_lead = {.unknowns = 2,
+                                 .rates = read_by_a_thermometer,
+                                 .context = &lag_s,
+                                 .size = ones,
+                                 .sums_first = 2,
+                                 .sums_end = 2,
+                                 .leads = 2,
+                                 .lead = {0, 1},
+                                 .blocks_first = 2};
+    boil_system following = as_lead;
+    following.leads = following.followers = 1;
+    following.follower[0] = 1;
+    following.lag_s[0] = lag_s;
+    stepper a = begin(2), b = begin(2);
+    a.step.y0[0] = b.step.y0[0] = 1;
+    a.step.y0[1] = b.step.y0[1] = 0.9;
+    for (int i = 0; i < 20; i++) {
+        double own[2];
+        assert_true(take(&a, &as_lead, 0, 0.05, NULL) && take(&b, &following, 0, 0.05, NULL));
+        assert_close(b.step.y0[0], a.step.y0[0], 1e-12, 0);
+        assert_close(b.step.y0[1], a.step.y0[1], 0, 1e-9);
+        boil_jacobian_own(&b.step.jacobian, &following, own);
+        assert_close(own[1], -1 / lag_s, 0, 0);
+    }
+    assert_close(b.step.y0[0], 0.5, 0, 1e-6);              /* 1/(1 + t) */
+    assert_close(b.step.y0[1], 0.5 + lag_s / 4, 0, 1e-5); /* and so far behind */
+    free(a.room);
+    free(b.room);
 }
 
 /* Told for another amount and content, a matrix is what a look there gives: x = (I - w A)^-1 r of both. */
@@ -443,6 +489,7 @@ int main(void)
         cmocka_unit_test(jacobian_solves_what_it_says),
         cmocka_unit_test(a_pivot_of_nothing_is_passed_over),
         cmocka_unit_test(nothing_in_the_room_lies_on_anything),
+        cmocka_unit_test(a_follower_goes_as_a_lead_would),
         cmocka_unit_test(a_kept_matrix_goes_with_its_amount),
         cmocka_unit_test(a_matrix_without_both_is_left_alone),
         cmocka_unit_test(a_short_step_is_exact),

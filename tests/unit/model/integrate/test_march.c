@@ -155,6 +155,41 @@ static void events_are_where_they_are(void **state)
     boil_march_free(m);
 }
 
+/* As near before its level as the problem has it the guard may be taken to have risen: it is told there or later, in fewer looks. */
+static void a_guard_may_be_told_a_little_short(void **state)
+{
+    (void)state;
+    const double nears[] = {0, 1e-2};
+    size_t looks[2];
+    for (int i = 0; i < 2; i++) {
+        lags l = slow;
+        l.level = 0.3;
+        double y[UNKNOWNS], t = 0, most = 0;
+        size_t guard = 9;
+        in_cycle(&l, t, y);
+        y[UNKNOWNS - 1] = 0;
+        boil_march_problem p = problem(&l, 1e-4);
+        p.near[0] = nears[i];
+        boil_march *m = boil_march_create();
+        for (int k = 1; k < 6; k++) {
+            boil_march_news news;
+            assert_int_equal(boil_march_begin(m, &p, t, y), BOIL_OK);
+            while ((news = boil_march_step(m, &t, y, 100, &guard)) == BOIL_MARCH_STEPPED)
+                ;
+            assert_int_equal(news, BOIL_MARCH_EVENT);
+            assert_true(y[FIRST] >= l.level - nears[i]);
+            most = fmax(most, fabs(t - (2 * k * acos(-1) + acos(-1) / 4 - acos(0.3 * sqrt(2)))));
+            t += 0.5; /* past it: the next is the next one */
+            in_cycle(&l, t, y);
+        }
+        looks[i] = boil_march_evaluations(m);
+        print_message("up to %g short: %zu looks, %.1e s\n", nears[i], looks[i], most);
+        assert_true(most < 2e-3 + 2 * nears[i]);
+        boil_march_free(m);
+    }
+    assert_true(looks[1] < looks[0]);
+}
+
 /* A hump of time alone, which rates and state do not see: y' = 0 lets steps grow to 1200 s. */
 static boil_outcome still(double t, const double y[], double dydt[], void *context)
 {
@@ -427,6 +462,10 @@ static void a_cubic_is_known_to_reach_so_far(void **state)
         }
         assert_close(least, fmin(low, y1), 0, 1e-7);
         assert_close(most, fmax(high, y1), 0, 1e-7);
+        double top = boil_hermite_top(y0, slope0, y1, slope1, length), there;
+        boil_hermite_at(&h, 1, top, &there);
+        assert_true(top >= 0 && top <= length);
+        assert_close(there, most, 0, 1e-12);
     }
 }
 
@@ -576,6 +615,7 @@ int main(void)
         cmocka_unit_test(error_falls_with_the_tolerance),
         cmocka_unit_test(steps_are_as_long_as_the_solution_allows),
         cmocka_unit_test(events_are_where_they_are),
+        cmocka_unit_test(a_guard_may_be_told_a_little_short),
         cmocka_unit_test(a_hump_within_a_long_step_is_seen),
         cmocka_unit_test(a_hump_within_a_short_step_is_seen),
         cmocka_unit_test(a_guard_has_its_top_where_the_parabola_has),

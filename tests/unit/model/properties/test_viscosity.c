@@ -49,12 +49,33 @@ static void order(void **state)
     }
 }
 
+/* The table is the rule itself to 5e-8, from below where it begins to beyond where the rule is held, whatever was asked before. */
+static void a_table_tells_the_same(void **state)
+{
+    (void)state;
+    static boil_viscosity_table there, back;
+    static const double only[BOIL_SALTS] = {1, 0, 0}, none[BOIL_SALTS] = {0, 1, 0};
+    const double *const salts[] = {mixed, only, none};
+    enum { STEPS = 1201 };
+    for (int k = 0; k < 3; k++)
+        for (int i = 0; i < STEPS; i++) {
+            const boil_mixture up = boil_mixture_of(salts[k], i * 0.6 / STEPS), down = boil_mixture_of(salts[k], (STEPS - 1 - i) * 0.6 / STEPS);
+            const double t = KELVIN(20 + i % 120);
+            const double told = boil_viscosity_told(&there, &up, t);
+            assert_close(told, boil_viscosity_solution(&up, t), 5e-8, 0);
+            (void)boil_viscosity_told(&back, &down, t);
+            if (i == STEPS - 1 - i || i > STEPS / 2)
+                assert_true(told == boil_viscosity_told(&back, &up, t));
+        }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(over_temperature),
         cmocka_unit_test(ends_in_water_and_holds_beyond_its_range),
         cmocka_unit_test(order),
+        cmocka_unit_test(a_table_tells_the_same),
     };
     return cmocka_run_group_tests_name("viscosity", tests, NULL, NULL);
 }

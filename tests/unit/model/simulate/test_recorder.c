@@ -43,7 +43,7 @@ static double restart_over_K(bool mixer, bool crust)
     n.v.salts.crust_kg = crust ? 50 : 0;
     boil_history h = {.summary = {.bath_mass_start_kg = n.v.solution.mass_kg}};
     boil_recorder r = {.plant = &p, .history = &h};
-    const boil_recorder_peak peak = {.level_m = n.v.levels.upper_m};
+    const boil_recorder_peak peak = {0};
     boil_recorder_watch_begin(&r);
     boil_recorder_watch(&r, 0, &n.b, &n.v, &peak);
     return h.summary.watched[BOIL_WATCH_RESTART].worst.value;

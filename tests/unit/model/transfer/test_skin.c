@@ -42,6 +42,15 @@ static void skin_balances_salt(void **state)
     assert_close(boil_skin_salt_fraction(0.5, e, rho, k_L), s, 1e-6, 0);
 }
 
+/* Near none the series, else the quotient: both are (2), to rounding, from one side of where they meet to the other. */
+static void convection_is_the_quotient(void **state)
+{
+    (void)state;
+    for (double phi = -3; phi < 3; phi += 0.013)
+        assert_close(boil_skin_convection_factor(phi, 1, 1), phi / expm1(phi), 2e-15, 0);
+    assert_close(boil_skin_convection_factor(0.5, 1, 1), boil_skin_convection_factor(nextafter(0.5, 0), 1, 1), 2e-15, 0);
+}
+
 /* phi 1.45 at 4.4e-3 kg/m2s and 5.9 W/m2K: 0.44. Smooth through none. */
 static void convection_against_the_stream(void **state)
 {
@@ -64,6 +73,7 @@ int main(void)
         cmocka_unit_test(mass_transfer),
         cmocka_unit_test(skin_is_stronger),
         cmocka_unit_test(skin_balances_salt),
+        cmocka_unit_test(convection_is_the_quotient),
         cmocka_unit_test(convection_against_the_stream),
     };
     return cmocka_run_group_tests_name("skin", tests, NULL, NULL);
