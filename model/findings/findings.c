@@ -130,14 +130,16 @@ static bool has_mild(const boil_run_of_set *others, size_t count)
     return false;
 }
 
-/* What a trigger run does while the bath is still quiet, it may do before it boils; also where the likely run shows it later. */
+/* What a trigger run does while the bath is still quiet, it may do before it boils; also where the likely run shows it later. Let go
+   as the boil comes back it lifts the bath a moment after that, and would have done so a moment earlier. */
 static void mark(const boil_run_of_set *trigger, boil_findings *seen, boil_findings *found)
 {
+    const double lifts_s = 5; /* judgement: bubbles rise for seconds */
     const boil_history *h = &trigger->history;
     double back_s = (double)INFINITY;
     for (size_t i = 0; i < h->quiet_count; i++)
         if (h->quiet[i].start_s <= trigger->let_go_s && h->quiet[i].end_s >= trigger->let_go_s)
-            back_s = h->quiet[i].end_s;
+            back_s = fmax(h->quiet[i].end_s, trigger->let_go_s + lifts_s);
     for (size_t i = 0; i < seen->count; i++) {
         boil_finding *f = &seen->list[i], *likely = of_kind(found, f->kind);
         bool in_it = f->time_s >= trigger->let_go_s && f->time_s <= back_s;

@@ -95,14 +95,25 @@ static double layer_size(const boil_simulation *r, double kg)
     return fmin(most * mass, size_near(least * mass, share, kg, r->options.tolerance));
 }
 
-/* It takes no part in mass or energy. That of a boil that cold water all but quenches must not be lost in its error, or the modes
-   flutter; one that comes back is soon past that, and on what a quiet bath still holds only its level hangs, by less than a micrometre. */
+/* kg: so little steam counts. Of a boil that cold water all but quenches it must not be lost in its error, or the modes flutter; of one
+   that comes back a twentieth of what it has come to, up to what counts on a quiet bath: there only its level hangs on it, by less than a
+   micrometre. */
+static double steam_least(const boil_simulation *r, double was_kg, double is_kg)
+{
+    const double quenched = 2e-10, comes_back = 0.05;
+    double full = full_of_steam(r), quiet_kg = QUIET_STEAM_LEAST * full, least_kg = quenched * full;
+    if (!r->bath.boiling || !(is_kg > 0)) /* none yet: how fast it comes is not known */
+        return quiet_kg;
+    return is_kg < 2 * was_kg ? least_kg : fmin(quiet_kg, fmax(least_kg, comes_back * is_kg));
+}
+
+/* It takes no part in mass or energy. */
 static double steam_size(const boil_simulation *r, double was_kg, double is_kg)
 {
     const double most = 3, falling = 2e-4, rising = 1e-3;
-    double full = full_of_steam(r), least = r->bath.boiling && is_kg < 2 * was_kg ? 1e-9 : QUIET_STEAM_LEAST;
     double share = is_kg < was_kg ? falling : rising;
-    return fmin(most * full, size_near(least * full, share, fmax(was_kg, is_kg), r->options.tolerance));
+    return fmin(most * full_of_steam(r),
+                size_near(steam_least(r, was_kg, is_kg), share, fmax(was_kg, is_kg), r->options.tolerance));
 }
 
 static void sizes(const double y0[], const double y1[], void *context)
