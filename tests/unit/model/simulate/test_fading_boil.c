@@ -120,6 +120,30 @@ static void a_boil_fades_at_one_moment_under_water(void **state)
     }
 }
 
+/* Pours that plain water can just bear, or just not: what the first bubbles stir in all but quenches a boil that comes back under them.
+   It comes back and stays, or it is lost: it does not go to and fro. */
+static void a_boil_that_can_hardly_bear_its_pour_does_not_flutter(void **state)
+{
+    (void)state;
+    const double over_s = 240;
+    boil_plant p = open_plant(40e3);
+    p.tank.length_m = 1.2192;
+    p.tank.width_m = p.tank.depth_m = 0.6096;
+    p.tank.level_m = 0.3048;
+    p.charge = (boil_initial_charge){{0, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, 0, 0};
+    size_t most = 0;
+    for (double kg_s = 0.08; kg_s < 0.09; kg_s += 5e-5) {
+        const boil_action pour = water_action(30, kg_s * over_s, over_s);
+        boil_run_options o = boil_run_options_default();
+        boil_history h = run_actions(&p, 300, &o, &pour, 1);
+        assert_int_equal(h.end, BOIL_RUN_DONE);
+        most = h.mode_changes > most ? h.mode_changes : most;
+        boil_history_free(&h);
+    }
+    print_message("  %zu changes at most\n", most);
+    assert_true(most <= 6);
+}
+
 /* Dry salt quenches the boil and then lets it come back: the level has its crest within a long step. */
 static void no_row_stands_above_the_highest_level(void **state)
 {
@@ -168,6 +192,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_boil_dies_once),
         cmocka_unit_test(a_boil_that_thins_out_dies_once),
+        cmocka_unit_test(a_boil_that_can_hardly_bear_its_pour_does_not_flutter),
         cmocka_unit_test(a_boil_fades_at_one_moment_over_salts),
         cmocka_unit_test(a_boil_fades_at_one_moment_under_water),
         cmocka_unit_test(no_row_stands_above_the_highest_level),
