@@ -85,10 +85,17 @@ static bool may_have_risen(const boil_march *m, double h, const double g[])
     return (h > long_s && boil_guards_near(&m->guards, g)) || boil_guards_top(&m->guards, g, h);
 }
 
+/* A step to somewhere within one that was as good as is allowed may be no good where a rate has a kink, and then says so. */
+static bool try_within(boil_march *m, double t, double h)
+{
+    const double most = 2;
+    return boil_march_try(m, t, h) && boil_march_off(m) <= most;
+}
+
 /* What the cubic is past the solution may not be. */
 static bool is_past(boil_march *m, double t, double h, size_t which)
 {
-    return boil_march_try(m, t, h) && at(m, t + h, m->step.y1, which) >= 0;
+    return try_within(m, t, h) && at(m, t + h, m->step.y1, which) >= 0;
 }
 
 /* From the end of a step, h long, a little further or back along its rates; where they may change, by those half-way there. False:
@@ -161,7 +168,7 @@ static double land(boil_march *m, double t, const crossing *c, double most, bool
     landing l = {.high = most, .v = HUGE_VAL, .slope = (c->at_high - c->at_low) / (c->high - c->low), .aim_s = 1e-7};
     double x = fmin(most, c->low - c->at_low / l.slope + 2 * l.aim_s);
     for (int i = 0; i < 80; i++) {
-        if (!boil_march_try(m, t, x))
+        if (!try_within(m, t, x))
             return 0;
         double v = at(m, t + x, m->step.y1, c->which);
         *(v >= 0 ? &l.high : &l.low) = x;
@@ -219,7 +226,7 @@ static double step_before(boil_march *m, double t, double most)
 {
     double g[BOIL_GUARDS_MAX], h = most / 2;
     for (int i = 0; i < 40 && t + h > t; i++, h /= 2) {
-        if (!boil_march_try(m, t, h) || !is_told(m, t, h))
+        if (!try_within(m, t, h) || !is_told(m, t, h))
             continue;
         boil_march_guards_at(m, t + h, m->step.y1, g);
         if (!any_rises(m, g))

@@ -24,6 +24,9 @@ struct boil_march {
 /* A step from y0 of h; its error is within what is allowed, or not. False: refused. */
 bool boil_march_try(boil_march *m, double t, double h);
 
+/* Its error over what is allowed. */
+double boil_march_off(boil_march *m);
+
 void boil_march_guards_at(const boil_march *m, double t, const double y[], double g[]);
 
 /* Slopes for the cubic of a step of h that has just been taken. */

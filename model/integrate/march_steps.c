@@ -179,6 +179,13 @@ bool boil_march_try(boil_march *m, double t, double h)
     return m->is.plain ? boil_fehlberg_step(&m->step, &m->counted, t, h) : boil_ark_step(&m->step, &m->counted, t, h);
 }
 
+double boil_march_off(boil_march *m)
+{
+    if (m->is.sizes != NULL)
+        m->is.sizes(m->step.y0, m->step.y1, m->is.system.context);
+    return largest(m, m->step.error) / m->is.tolerance;
+}
+
 /* No sliver before the end. */
 static double fitting(double h, double left)
 {
@@ -203,21 +210,20 @@ static bool is_accepted(boil_march *m, double off, double t1)
 static double advance(boil_march *m, double t, double end)
 {
     const double safety = 0.9, least = 0.15, refused = 0.25;
+    enum { PATIENT = 4 }; /* an error that falls no faster than what is allowed is not to be met by steps a little shorter */
     double h = fmin(m->step_s, m->is.step_max_s);
     for (int tries = 0; tries < 60; tries++) {
         double use = fitting(h, end - t);
         if (!(t + use > t))
             return 0;
         bool told = boil_march_try(m, t, use);
-        if (told && m->is.sizes != NULL)
-            m->is.sizes(m->step.y0, m->step.y1, m->is.system.context);
-        double off = told ? largest(m, m->step.error) / m->is.tolerance : 0;
+        double off = told ? boil_march_off(m) : 0;
         if (told && is_accepted(m, off, use < end - t ? t + use : end)) {
             m->last_off = off;
             m->step_s = next_step(m, use, off, tries > 0);
             return use;
         }
-        h = use * (off > 1 ? fmax(least, safety * pow(off, -1.0 / order(m))) : refused);
+        h = use * (off > 1 && tries < PATIENT ? fmax(least, safety * pow(off, -1.0 / order(m))) : refused);
         if (m->age > 0)
             take_jacobian(m, t);
     }

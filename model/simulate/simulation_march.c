@@ -96,11 +96,11 @@ static double layer_size(const boil_simulation *r, double kg)
 }
 
 /* kg: so little steam counts. Of a boil that cold water all but quenches it must not be lost in its error, or the modes flutter; of one
-   that comes back a twentieth of what it has come to, up to what counts on a quiet bath: there only its level hangs on it, by less than a
+   that comes back a tenth of what it has come to, up to what counts on a quiet bath: there only its level hangs on it, by less than a
    micrometre. */
 static double steam_least(const boil_simulation *r, double was_kg, double is_kg)
 {
-    const double quenched = 2e-10, comes_back = 0.05;
+    const double quenched = 2e-10, comes_back = 0.03;
     double full = full_of_steam(r), quiet_kg = QUIET_STEAM_LEAST * full, least_kg = quenched * full;
     if (!r->bath.boiling || !(is_kg > 0)) /* none yet: how fast it comes is not known */
         return quiet_kg;
