@@ -858,7 +858,6 @@ typedef struct {
     double boiling_share;               /* of the time */
     double overflow_s;                  /* level first at the rim; NaN never */
     double still_overflow_s;            /* still surface first at the rim; NaN never */
-    double layer_boil_s;                /* layer first boils while the bath does not; NaN never */
     double stored_rise_m;               /* height of tank that a tenth of the steam would fill which a deep bath may store
                                         (simulate/recorder.h), at the start; NaN: it has no boiling point */
     boil_watched watched[BOIL_WATCHES]; /* by boil_watch_kind */

@@ -18,7 +18,7 @@
 #define BOIL_RECORDER_NOTHING_M 1e-3
 
 /* The last three values of a quantity since the last restart: where steam turns between steps, a parabola gives the extreme; of level
-   and temperature, by which a bath is judged, the cubic does (simulate/recorder_inside.c), and where the level is highest is a moment. */
+   and temperature, by which a bath is judged, the cubic does (simulate/recorder_inside.c), and where the level is highest is a moment, and where most floats. */
 typedef struct {
     double time_s[3], value[3];
     int count;
@@ -98,8 +98,10 @@ int boil_recorder_parts(const boil_recorder *r, const boil_rates_view *a, const 
 /* The state at a moment of that step, into r->unknowns, by cubic Hermite interpolation, and all that follows from it. */
 boil_outcome boil_recorder_inside(boil_recorder *r, const boil_bath *b, double t, boil_rates_guess *guess, boil_rates_view *v);
 
-/* When the level is highest in that step, s, its ends included; what is at them is given. */
-double boil_recorder_crest(boil_recorder *r, const boil_bath *b, const boil_rates_view *before, const boil_rates_view *after);
+/* When the level is highest and when most floats in that step, s, in order, its ends included; what is at them is given. */
+#define BOIL_RECORDER_TOPS 2
+void boil_recorder_tops(boil_recorder *r, const boil_bath *b, const boil_rates_view *before, const boil_rates_view *after,
+                        double time_s[BOIL_RECORDER_TOPS]);
 
 /* Looks for temperatures between those at the ends of that step and beyond both: of the moment that is told next. */
 void boil_recorder_look_inside(boil_recorder *r, const boil_bath *b, const boil_rates_view *before,

@@ -67,7 +67,7 @@ void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil
     s->crystals_from_K = s->crystals_s = NEVER;
     s->dry_steam_kg_s = none;
     s->dry_wetted_s = s->high_limit_s = NEVER;
-    s->time_to_boil_s = s->overflow_s = s->still_overflow_s = s->layer_boil_s = NEVER;
+    s->time_to_boil_s = s->overflow_s = s->still_overflow_s = NEVER;
     s->surge_freeboard_m = NEVER;
     s->temperature_start_K = v->solution.temperature_K;
     s->boiling_point_start_K = v->solution.boiling_point_K;
@@ -114,9 +114,6 @@ static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const
         s->overflow_s = t;
     if (isnan(s->still_overflow_s) && v->levels.still_m >= depth)
         s->still_overflow_s = t;
-    /* a film of rinse water thinner than half a millimetre may simmer for seconds: nobody would see it */
-    if (isnan(s->layer_boil_s) && b->layer == BOIL_WATER_LAYER_BOILS && !b->boiling && v->layer.thickness_m > 0.5e-3)
-        s->layer_boil_s = t;
     if (isnan(s->steam_steady_kg_s) && b->boiling && t >= r->boil_began_s + 60)
         s->steam_steady_kg_s = v->steam.formed_kg_s;
 }

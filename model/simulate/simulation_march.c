@@ -30,28 +30,25 @@ static void guards(double t, const double y[], double g[], void *context)
     g[BOIL_GUARD_RANGE] = 1; /* the properties refuse this state: that is where the range ends */
 }
 
-/* A thermometer that something is switched by must be right to 1e-5 K: it may pass its set point at a thousandth of a kelvin a second,
+/* A thermometer that something is switched by must be right to 3e-6 K: it may pass its set point at a thousandth of a kelvin a second,
    and as late as it is so are all switchings after it. One that may trip once, to 1e-4 K. Any other is only shown, and right to
    0.01 K. */
 static double sensor_size(bool switches, bool trips)
 {
-    return switches ? 1 : trips ? 10 : 1000;
+    return switches ? 0.3 : trips ? 10 : 1000;
 }
 
-/* Steel is right to 0.01 K, and to what moves a bath of so many J/K by 6e-5 K; trapped water to 4 J/kg, a thousandth of a kelvin. */
+/* Steel is right to 6 mK, and to what moves a bath of so many J/K by 6e-5 K; trapped water to 4 J/kg, a thousandth of a kelvin. */
 static double body_size(const boil_bath_body *b, double bath_J_K)
 {
-    const double steel_K = 1000, bath_K = 6, steel_J_kgK = 500, water_J_kg = 4e5;
+    const double steel_K = 600, bath_K = 6, steel_J_kgK = 500, water_J_kg = 4e5;
     return b->pocket_kg > 0 ? water_J_kg : fmin(steel_K, bath_K * bath_J_K / (steel_J_kgK * b->body.mass_kg));
 }
 
-/* The bath's own temperature, K: where a control reads it without a lag it is that control's thermometer. */
+/* The bath's own temperature, K, where a control reads it, and where none does. */
 static double bath_size(const boil_simulation *r)
 {
-    const boil_plant *p = &r->plant;
-    bool valve = p->control.mode != BOIL_WATER_CONTROL_NONE && !(p->control.sensor_lag_s > 0);
-    bool heat = r->bath.heat_controlled && !(p->heat_control.sensor_lag_s > 0);
-    return sensor_size(valve || heat, true);
+    return r->plant.control.mode != BOIL_WATER_CONTROL_NONE || r->bath.heat_controlled ? 1 : 10;
 }
 
 /* Typical magnitudes for error control. */
@@ -96,13 +93,13 @@ static double layer_size(const boil_simulation *r, double kg)
 }
 
 /* kg: so little steam counts. Of a boil that cold water all but quenches it must not be lost in its error, or the modes flutter; of one
-   that comes back a tenth of what it has come to, up to what counts on a quiet bath: there only its level hangs on it, by less than a
+   that comes back a twentieth of what it has come to, up to what counts on a quiet bath: there only its level hangs on it, by less than a
    micrometre. */
 static double steam_least(const boil_simulation *r, double was_kg, double is_kg)
 {
-    const double quenched = 2e-10, comes_back = 0.03;
+    const double quenched = 2e-10, comes_back = 0.05;
     double full = full_of_steam(r), quiet_kg = QUIET_STEAM_LEAST * full, least_kg = quenched * full;
-    if (!r->bath.boiling || !(is_kg > 0)) /* none yet: how fast it comes is not known */
+    if (!r->bath.boiling || !(fmax(was_kg, is_kg) > 0)) /* none yet: how fast it comes is not known */
         return quiet_kg;
     return is_kg < 2 * was_kg ? least_kg : fmin(quiet_kg, fmax(least_kg, comes_back * is_kg));
 }
@@ -121,7 +118,7 @@ static void sizes(const double y0[], const double y1[], void *context)
     boil_simulation *r = context;
     double *s = r->size;
     s[BOIL_STATE_LAYER_MASS] = layer_size(r, fmax(y0[BOIL_STATE_LAYER_MASS], y1[BOIL_STATE_LAYER_MASS]));
-    s[BOIL_STATE_LAYER_HEAT] = s[BOIL_STATE_LAYER_MASS] * 4e5;
+    s[BOIL_STATE_LAYER_HEAT] = s[BOIL_STATE_LAYER_MASS] * 2e5; /* J: right to a hundredth of a kelvin where the mass is right to a share of 2e-4 */
     s[BOIL_STATE_HEAT_SENSOR] = sensor_size(r->bath.heat_controlled, r->plant.heat_control.high_limit_K > 0);
     s[BOIL_STATE_STEAM_HELD] = steam_size(r, y0[BOIL_STATE_STEAM_HELD], y1[BOIL_STATE_STEAM_HELD]);
 }

@@ -213,18 +213,22 @@ static void record_inside(boil_simulation *r, double t, boil_rates_guess *guess)
     record(r, t, r->y_before, &inside);
 }
 
-/* The step just taken, told moment by moment, one of them its crest. */
+/* The step just taken, told moment by moment, its tops among them. */
 static boil_outcome record_step(boil_simulation *r, const boil_rates_view *before)
 {
     const boil_recorder_step step = {boil_march_within(r->march), &r->guess};
     r->record.step = step;
     boil_rates_guess guess = r->guess;
     int parts = boil_recorder_parts(&r->record, before, &r->view);
-    double crest_s = boil_recorder_crest(&r->record, &r->bath, before, &r->view), last_s = step.cubic.t0;
+    double tops_s[BOIL_RECORDER_TOPS], last_s = step.cubic.t0;
+    boil_recorder_tops(&r->record, &r->bath, before, &r->view, tops_s);
     for (int i = 1; i <= parts; i++) {
         double t = step.cubic.t0 + (step.cubic.t1 - step.cubic.t0) * i / parts;
-        if (crest_s > last_s && crest_s < t)
-            record_inside(r, crest_s, &guess);
+        for (int k = 0; k < BOIL_RECORDER_TOPS; k++)
+            if (tops_s[k] > last_s && tops_s[k] < t) {
+                record_inside(r, tops_s[k], &guess);
+                last_s = tops_s[k];
+            }
         if (i < parts)
             record_inside(r, t, &guess);
         last_s = t;

@@ -56,8 +56,7 @@ static boil_summary calm_summary(void)
                           .crystals_from_K = NEVER,
                           .crystals_s = NEVER,
                           .overflow_s = NEVER,
-                          .still_overflow_s = NEVER,
-                          .layer_boil_s = NEVER};
+                          .still_overflow_s = NEVER};
 }
 
 static void shift_begin(shift *s, size_t loads)
