@@ -11,8 +11,7 @@
 
 boil_rates_guess boil_rates_guess_at(double temperature_K, boil_rates_tables *tables)
 {
-    return (boil_rates_guess){
-        .solution.temperature_K = temperature_K, .skin_times = 1, .skin_stronger = 1, .tables = tables};
+    return (boil_rates_guess){.solution.temperature_K = temperature_K, .skin_times = 1, .skin_stronger = 1, .tables = tables};
 }
 
 /* What a kilogram of a component counts for in the boiling bath: K_i of bath/bath.h. */
@@ -205,13 +204,14 @@ static double afloat_m3_kg(const boil_bath *b, const boil_rates_layer *l)
 double boil_rates_level_between(const boil_bath *b, const boil_rates_view *v, const boil_rates_view *w, double share, double t,
                                 const double y[])
 {
-    double solution_kg = 0, steam_kg = boil_larger(0, y[BOIL_STATE_STEAM_HELD]), afloat_kg = boil_larger(0, y[BOIL_STATE_LAYER_MASS]);
+    double solution_kg = 0, steam_kg = boil_larger(0, y[BOIL_STATE_STEAM_HELD]),
+           afloat_kg = boil_larger(0, y[BOIL_STATE_LAYER_MASS]);
     for (int i = BOIL_STATE_BATH_WATER; i <= BOIL_STATE_BATH_NANO2; i++)
         solution_kg += y[i];
     double m3 = solution_kg * between(1 / v->solution.density_kg_m3, 1 / w->solution.density_kg_m3, share) +
                 steam_kg * between(1 / v->pool.vapour_kg_m3, 1 / w->pool.vapour_kg_m3, share) +
-                afloat_kg * between(afloat_m3_kg(b, &v->layer), afloat_m3_kg(b, &w->layer), share) + boil_rates_salts_volume(y) +
-                boil_rates_displaced(b, t);
+                afloat_kg * between(afloat_m3_kg(b, &v->layer), afloat_m3_kg(b, &w->layer), share) +
+                boil_rates_salts_volume(y) + boil_rates_displaced(b, t);
     return m3 / b->area_m2 + between(v->levels.surge_m, w->levels.surge_m, share);
 }
 

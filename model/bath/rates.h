@@ -29,7 +29,7 @@ boil_range boil_rates_range(const boil_bath *b, const boil_rates_solution *s);
 
 /* How the rates of one of the bodies hanging in it move with its own unknowns, own_by_s[i * stride + k] of rate i by unknown k, and the
    heat that it takes, W by each: all that the bath knows of it. */
-void boil_rates_body_slopes(const boil_bath *b, size_t body, double t, const double y[], const boil_rates_view *v, size_t stride,
-                            double own_by_s[], double heat_W[]);
+void boil_rates_body_slopes(const boil_bath *b, size_t body, double t, const double y[], const boil_rates_view *v,
+                            size_t stride, double own_by_s[], double heat_W[]);
 
 #endif

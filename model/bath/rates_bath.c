@@ -237,7 +237,8 @@ boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const
         all += solid[i] = boil_larger(0, y[BOIL_STATE_SOLID_NAOH + i]);
     if (!(all > 0 || excess > 0))
         return o;
-    double bed = fmin(all, boil_larger(0, y[BOIL_STATE_BED_MASS])), crust = fmin(all - bed, boil_larger(0, y[BOIL_STATE_CRUST_MASS]));
+    double bed = fmin(all, boil_larger(0, y[BOIL_STATE_BED_MASS])),
+           crust = fmin(all - bed, boil_larger(0, y[BOIL_STATE_CRUST_MASS]));
     boil_dissolution_place place = dissolving_place(b, s, solid, pool->stirring_W_kg);
     boil_dissolution_flow f = boil_dissolution_exchange(&place, all - bed - crust, bed);
     boil_dissolution_crust c = boil_dissolution_crust_of(&place, crust, excess, all);

@@ -80,8 +80,8 @@ boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double 
     return l;
 }
 
-void boil_rates_body_slopes(const boil_bath *b, size_t body, double t, const double y[], const boil_rates_view *v, size_t stride,
-                            double own_by_s[], double heat_W[])
+void boil_rates_body_slopes(const boil_bath *b, size_t body, double t, const double y[], const boil_rates_view *v,
+                            size_t stride, double own_by_s[], double heat_W[])
 {
     enum { MOST = BOIL_CONDUCTION_UNKNOWNS_MAX };
     const boil_bath_body *o = &b->bodies[body];

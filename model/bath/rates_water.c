@@ -143,8 +143,8 @@ static double solution_pressure(void *of, double T, double stronger, double *by_
 }
 
 /* From the strength of the skin that was found last. */
-static boil_surface_liquid bath_surface(const boil_bath *b, const boil_rates_solution *s, double bath_K, const boil_rates_guess *g,
-                                        solution_surface *of)
+static boil_surface_liquid bath_surface(const boil_bath *b, const boil_rates_solution *s, double bath_K,
+                                        const boil_rates_guess *g, solution_surface *of)
 {
     *of = (solution_surface){&b->air, &s->mixture, g->skin_times * s->equivalent_molality, s->slope.molality, g->skin_stronger};
     return (boil_surface_liquid){.temperature_K = bath_K,

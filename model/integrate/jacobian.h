@@ -1,8 +1,8 @@
 /* integrate/jacobian.h -- how the fast unknowns of a system act on one another, A = df/dy as far as integrate/system.h names them,
-   and x = (I - w A)^-1 r. By differences, one look at the rates for each of them but those that are known to follow only; of blocks
-   that tell their own slopes one look for all. Blocks act on the leads and are acted on by them, not on one another; so each block is
-   solved by itself, and the leads with what the blocks give back to them. Where the rates refuse the look, the column is zero: whoever solves with A must bear with a wrong one
-   (integrate/ark.h).
+   and x = (I - w A)^-1 r. By differences, one look at the rates for each lead, none for followers; of blocks that tell their own
+   slopes one look for all. Blocks act on the leads and are acted on by them, not on one another; so each block is solved by itself,
+   and the leads with what the blocks give back to them. Where the rates refuse the look, the column is zero: whoever solves with A
+   must bear with a wrong one (integrate/ark.h).
 
    A is kept for some steps. Of an amount m and its content H, of which the rates know h = H/m,
        df/dH = (df/dh)/m,   df/dm = (df/dm)_h - h df/dH,                                                                   (1)
@@ -21,12 +21,12 @@ typedef struct {
 } boil_jacobian_place;
 
 typedef struct {
-    double lead[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX];    /* on one another; of a row, by column */
+    double lead[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX];        /* on one another; of a row, by column */
     double follows[BOIL_SYSTEM_FOLLOWERS_MAX][BOIL_SYSTEM_LEADS_MAX]; /* of each follower, by lead */
-    double factors[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX]; /* L U of what I - w A leaves of the leads, ... */
-    size_t pivot[BOIL_SYSTEM_LEADS_MAX];                          /* ... and the row that each pivot was taken from */
-    double w;                                                     /* that it was worked out for; 0: for none */
-    boil_jacobian_place at;                                       /* that A is told for */
+    double factors[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX];     /* L U of what I - w A leaves of the leads, ... */
+    size_t pivot[BOIL_SYSTEM_LEADS_MAX];                              /* ... and the row that each pivot was taken from */
+    double w;                                                         /* that it was worked out for; 0: for none */
+    boil_jacobian_place at;                                           /* that A is told for */
     /* Of each unknown in a block, BOIL_SYSTEM_LEADS_MAX a row: what the leads do to it, it to the leads, and how it moves with them;
        BOIL_SYSTEM_BLOCK_MAX a row: its block on it, and the inverse of that. */
     double *by_leads, *on_leads, *with_leads, *own, *own_inverse;

@@ -57,7 +57,8 @@ static double log_salt(const coefficients *v, const part *p, double t)
     return p->warm / (v->v4 * t + 1) - p->cold;
 }
 
-static double of_parts(const boil_mixture *m, double temperature_K, double held, const part *of_hydroxide, const part *of_nitrate)
+static double of_parts(const boil_mixture *m, double temperature_K, double held, const part *of_hydroxide,
+                       const part *of_nitrate)
 {
     double t = temperature_K - BOIL_ZERO_CELSIUS, hydroxide = held > 0 ? held * m->salt[BOIL_NAOH] / boil_mixture_salts(m) : 0;
     double log_mu = (1 - held) * log(water_mPa_s(t)) + hydroxide * log_salt(&HYDROXIDE, of_hydroxide, t) +

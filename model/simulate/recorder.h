@@ -53,10 +53,10 @@ typedef struct {
     double afloat_left_m,
         afloat_before_m; /* of this moment and the one before, as left_m of a quiet spell; NaN: nothing floats */
     boil_potential_known yield;
-    double surged_s;         /* when steam last was over twice the steady steam; -infinity: never */
-    boil_recorder_step step; /* zero: none since the last restart */
+    double surged_s;             /* when steam last was over twice the steady steam; -infinity: never */
+    boil_recorder_step step;     /* zero: none since the last restart */
     double coolest_K, hottest_K; /* of the bath between the ends of that step; NaN: unknown */
-    double *unknowns;        /* room for a state between two steps */
+    double *unknowns;            /* room for a state between two steps */
 } boil_recorder;
 
 /* Before the first step, of an empty history. Room for its lists, but for that of the rows, and for a state is the caller's. */

@@ -55,7 +55,8 @@ static double warming(const boil_bath *b, const boil_rates_view *v, const double
     return boils_K_s;
 }
 
-void boil_recorder_look_inside(boil_recorder *r, const boil_bath *b, const boil_rates_view *before, const boil_rates_view *after)
+void boil_recorder_look_inside(boil_recorder *r, const boil_bath *b, const boil_rates_view *before,
+                               const boil_rates_view *after)
 {
     const boil_hermite *c = &r->step.cubic;
     boil_hermite_range(before->solution.temperature_K, warming(b, before, c->slope0), after->solution.temperature_K,

@@ -118,7 +118,8 @@ static void sizes(const double y0[], const double y1[], void *context)
     boil_simulation *r = context;
     double *s = r->size;
     s[BOIL_STATE_LAYER_MASS] = layer_size(r, fmax(y0[BOIL_STATE_LAYER_MASS], y1[BOIL_STATE_LAYER_MASS]));
-    s[BOIL_STATE_LAYER_HEAT] = s[BOIL_STATE_LAYER_MASS] * 2e5; /* J: right to a hundredth of a kelvin where the mass is right to a share of 2e-4 */
+    s[BOIL_STATE_LAYER_HEAT] =
+        s[BOIL_STATE_LAYER_MASS] * 2e5; /* J: right to a hundredth of a kelvin where the mass is right to a share of 2e-4 */
     s[BOIL_STATE_HEAT_SENSOR] = sensor_size(r->bath.heat_controlled, r->plant.heat_control.high_limit_K > 0);
     s[BOIL_STATE_STEAM_HELD] = steam_size(r, y0[BOIL_STATE_STEAM_HELD], y1[BOIL_STATE_STEAM_HELD]);
 }
@@ -228,6 +229,7 @@ boil_outcome boil_simulation_begin_march(boil_simulation *r)
     p.arm[BOIL_GUARD_RIM] = 1e-9; /* nothing follows from the rim: found a rounding below it, it would be found without end */
     p.arm[BOIL_GUARD_FULL] =
         BOIL_SIMULATION_FULL_BY_M; /* of a quiet bath the swelled surface is at the rim at the same moment */
-    p.near[BOIL_GUARD_LAYER_GONE] = 0.05 * BOIL_BATH_LAYER_GONE; /* a film that mixes in by a share a second, and is none in any case */
+    p.near[BOIL_GUARD_LAYER_GONE] =
+        0.05 * BOIL_BATH_LAYER_GONE; /* a film that mixes in by a share a second, and is none in any case */
     return boil_march_begin(r->march, &p, r->t, r->y);
 }

@@ -18,9 +18,8 @@ static double factor_near_0(double phi)
 {
     double x = phi * phi;
     return 1 - phi / 2 +
-           x * (1.0 / 12 -
-                x * (1.0 / 720 -
-                     x * (1.0 / 30240 - x * (1.0 / 1209600 - x * (1.0 / 47900160 - x * (691.0 / 1307674368000.0))))));
+           x * (1.0 / 12 - x * (1.0 / 720 - x * (1.0 / 30240 -
+                                                 x * (1.0 / 1209600 - x * (1.0 / 47900160 - x * (691.0 / 1307674368000.0))))));
 }
 
 double boil_skin_convection_factor(double flux_kg_m2s, double vapour_heat_capacity_J_kgK, double coefficient_W_m2K)

@@ -355,7 +355,7 @@ static void a_follower_goes_as_a_lead_would(void **state)
         boil_jacobian_own(&b.step.jacobian, &following, own);
         assert_close(own[1], -1 / lag_s, 0, 0);
     }
-    assert_close(b.step.y0[0], 0.5, 0, 1e-6);              /* 1/(1 + t) */
+    assert_close(b.step.y0[0], 0.5, 0, 1e-6);             /* 1/(1 + t) */
     assert_close(b.step.y0[1], 0.5 + lag_s / 4, 0, 1e-5); /* and so far behind */
     free(a.room);
     free(b.room);

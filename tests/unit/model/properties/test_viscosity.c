@@ -59,7 +59,8 @@ static void a_table_tells_the_same(void **state)
     enum { STEPS = 1201 };
     for (int k = 0; k < 3; k++)
         for (int i = 0; i < STEPS; i++) {
-            const boil_mixture up = boil_mixture_of(salts[k], i * 0.6 / STEPS), down = boil_mixture_of(salts[k], (STEPS - 1 - i) * 0.6 / STEPS);
+            const boil_mixture up = boil_mixture_of(salts[k], i * 0.6 / STEPS),
+                               down = boil_mixture_of(salts[k], (STEPS - 1 - i) * 0.6 / STEPS);
             const double t = KELVIN(20 + i % 120);
             const double told = boil_viscosity_told(&there, &up, t);
             assert_close(told, boil_viscosity_solution(&up, t), 5e-8, 0);
