@@ -213,19 +213,20 @@ static void record_inside(boil_simulation *r, double t, boil_rates_guess *guess)
     record(r, t, r->y_before, &inside);
 }
 
-/* The step just taken, told moment by moment, its tops among them. */
+/* The step just taken, told moment by moment, its tops among them: one so near another moment is as good as that, and what is fitted
+   through both would be their rounding. */
 static boil_outcome record_step(boil_simulation *r, const boil_rates_view *before)
 {
     const boil_recorder_step step = {boil_march_within(r->march), &r->guess};
     r->record.step = step;
     boil_rates_guess guess = r->guess;
     int parts = boil_recorder_parts(&r->record, before, &r->view);
-    double tops_s[BOIL_RECORDER_TOPS], last_s = step.cubic.t0;
+    double tops_s[BOIL_RECORDER_TOPS], h = step.cubic.t1 - step.cubic.t0, near_s = 1e-3 * h / parts, last_s = step.cubic.t0;
     boil_recorder_tops(&r->record, &r->bath, before, &r->view, tops_s);
     for (int i = 1; i <= parts; i++) {
-        double t = step.cubic.t0 + (step.cubic.t1 - step.cubic.t0) * i / parts;
+        double t = step.cubic.t0 + h * i / parts;
         for (int k = 0; k < BOIL_RECORDER_TOPS; k++)
-            if (tops_s[k] > last_s && tops_s[k] < t) {
+            if (tops_s[k] > last_s + near_s && tops_s[k] < t - near_s) {
                 record_inside(r, tops_s[k], &guess);
                 last_s = tops_s[k];
             }
