@@ -11,8 +11,9 @@ struct boil_march {
     boil_system counted; /* the same, each look at the rates counted */
     boil_guards guards;
     boil_step step;
-    double *room; /* of one piece: the step's, then slopes */
-    double *slope0, *slope1;
+    double *room;                       /* of one piece: the step's, then slopes */
+    double *slope0, *slope1, *mean;     /* slopes at the ends of a step, and in the mean of the one before, */
+    double mean_s;                      /* so long; 0: there was none */
     size_t capacity;                    /* unknowns that it has room for */
     int age;                            /* steps since the Jacobian was taken; negative: there is none */
     double step_s, last_step_s, last_t; /* to be tried next; of the last step length, 0 before the first, and beginning, */

@@ -7,7 +7,7 @@
 #include "integrate/ark.h"
 #include "integrate/fehlberg.h"
 
-enum { ROOM = BOIL_STEP_ROOM + 2 }; /* doubles for each unknown */
+enum { ROOM = BOIL_STEP_ROOM + 3 }; /* doubles for each unknown */
 
 static boil_outcome counted_rates(double t, const double y[], double dydt[], void *context)
 {
@@ -35,6 +35,7 @@ static void set_room(boil_march *m, double *room, size_t capacity)
     boil_step_init(&m->step, room, capacity);
     m->slope0 = room + BOIL_STEP_ROOM * capacity;
     m->slope1 = m->slope0 + capacity;
+    m->mean = m->slope1 + capacity;
 }
 
 /* Where it grows nothing is kept of what was in it. */
@@ -255,12 +256,23 @@ static bool get_ready(boil_march *m, double t, double end)
     return true;
 }
 
+/* By how much each unknown moved a second in the step before, which is about to go. */
+static void keep_means(boil_march *m)
+{
+    const boil_step *p = &m->step;
+    const double per_s = 1 / m->last_step_s;
+    for (size_t i = 0; i < m->is.system.unknowns && m->last_step_s > 0; i++)
+        m->mean[i] = (p->y1[i] - p->y0[i]) * per_s;
+    m->mean_s = m->last_step_s;
+}
+
 boil_march_news boil_march_step(boil_march *m, double *t, double y[], double end, size_t *guard)
 {
     double start = *t, h, g[BOIL_GUARDS_MAX];
     if (!(start < end))
         return BOIL_MARCH_ARRIVED;
     size_t bytes = m->is.system.unknowns * sizeof(double);
+    keep_means(m);
     memcpy(m->step.y0, y, bytes);
     if (!get_ready(m, start, end) || !((h = advance(m, start, end)) > 0))
         return BOIL_MARCH_FAILED;
@@ -287,15 +299,25 @@ boil_march_news boil_march_step(boil_march *m, double *t, double y[], double end
     return *t < end ? BOIL_MARCH_STEPPED : BOIL_MARCH_ARRIVED;
 }
 
-/* Slopes at the ends of a step of one unknown that follows the others within a quarter of it. What its rates say is that, and so many
-   times the error that it may have at an end as it answers a second; where that is more than a fifth of what it moves by, it goes straight. */
-static void draw_in(double change, double h, double unsure, double *slope0, double *slope1)
+static double middle(double a, double b, double c)
 {
-    const double share = 0.2;
-    if (unsure < share * fabs(change) / h)
-        boil_hermite_limit(change, h, slope0, slope1);
-    else
-        *slope0 = *slope1 = change / h;
+    return fmax(fmin(a, b), fmin(fmax(a, b), c));
+}
+
+/* Of an unknown that follows the others within a quarter of a step. What its rates say is where they go, and so many times the error at
+   an end as it answers a second: where that may be a twentieth of what it moves by, the parabola through these ends and the one before
+   is asked as well, which errs less and may miss a turn, and of both and the mean the middle one is taken. */
+static void draw_in(const boil_march *m, size_t i, double h, double own, double *slope0, double *slope1)
+{
+    const double share = 0.05, least = 0.1;
+    double change = m->step.y1[i] - m->step.y0[i], mean = change / h;
+    double error = fmax(fabs(m->step.error[i]), least * m->is.tolerance * m->is.system.size[i]);
+    double bend = m->mean_s > 0 ? (m->mean[i] - mean) * h / (m->mean_s + h) : 0;
+    if (!(fabs(own) * error < share * fabs(mean))) {
+        *slope0 = middle(*slope0, mean + bend, mean);
+        *slope1 = middle(*slope1, mean - bend, mean);
+    }
+    boil_hermite_limit(change, h, slope0, slope1);
 }
 
 boil_hermite boil_march_cubic(boil_march *m, double t, double h)
@@ -309,7 +331,7 @@ boil_hermite boil_march_cubic(boil_march *m, double t, double h)
     boil_jacobian_own(&p->jacobian, s, own);
     for (size_t i = 0; i < s->unknowns && !m->is.plain; i++)
         if (fabs(own[i]) * h > slaved)
-            draw_in(p->y1[i] - p->y0[i], h, fabs(own[i]) * m->is.tolerance * s->size[i], &m->slope0[i], &m->slope1[i]);
+            draw_in(m, i, h, own[i], &m->slope0[i], &m->slope1[i]);
     return (boil_hermite){t, t + h, p->y0, m->slope0, p->y1, m->slope1};
 }
 

@@ -47,9 +47,11 @@ typedef struct {
     bool quiet_start;
     size_t first_load, first_addition; /* before these all is settled: a long schedule costs no more a step */
     boil_recorder_turn level, steam;
-    double margin[BOIL_WATCHES], last[BOIL_WATCHES]; /* of what is watched: passing a break point, and as of the last moment */
-    double past_s[BOIL_WATCHES];                     /* when last past the lowest of them; NaN: never */
-    double surface_boils_since_s, surface_shows;     /* NaN: it does not; by how much it shows, above 0 it does */
+    double first[BOIL_WATCHES],
+        margin[BOIL_WATCHES];                    /* of what is watched the lowest break point, and by how much it is passed, */
+    double last[BOIL_WATCHES];                   /* and as of the last moment */
+    double past_s[BOIL_WATCHES];                 /* when last past the lowest of them; NaN: never */
+    double surface_boils_since_s, surface_shows; /* NaN: it does not; by how much it shows, above 0 it does */
     double afloat_left_m,
         afloat_before_m; /* of this moment and the one before, as left_m of a quiet spell; NaN: nothing floats */
     boil_potential_known yield;

@@ -336,7 +336,7 @@ static double beyond(const moment *m, boil_watch_kind k, double before, double x
 static void note_time(boil_watched *w, boil_watch_kind k, const moment *m, double before, double x)
 {
     const boil_grading *g = &boil_gradings[boil_grading_watched[k]];
-    double margin = m->record->margin[k], first = g->from[lowest(g)] + margin;
+    double margin = m->record->margin[k], first = m->record->first[k] + margin;
     w->outside_s += beyond(m, k, before, x, first);
     w->spells += x > first && !(before > first);
     if (m->heated)
@@ -366,8 +366,7 @@ static void follow(const moment *m, boil_watch_kind k)
 {
     boil_recorder *r = m->record;
     boil_watched *w = &r->history->summary.watched[k];
-    const boil_grading *g = &boil_gradings[boil_grading_watched[k]];
-    double x = measures[k](m), worst = isnan(x) ? NEVER : worst_of(m, k, x), first = g->from[lowest(g)];
+    double x = measures[k](m), worst = isnan(x) ? NEVER : worst_of(m, k, x), first = r->first[k];
     if (r->last[k] >= first || x >= first || worst >= first)
         note_past(w, k, m, x, worst);
     r->last[k] = x;
@@ -379,7 +378,9 @@ void boil_recorder_watch_begin(boil_recorder *r)
 {
     r->surface_boils_since_s = r->surface_shows = NEVER;
     for (int k = 0; k < BOIL_WATCHES; k++) {
-        r->margin[k] = boil_grading_margin(&boil_gradings[boil_grading_watched[k]], &r->plant->limits);
+        const boil_grading *g = &boil_gradings[boil_grading_watched[k]];
+        r->margin[k] = boil_grading_margin(g, &r->plant->limits);
+        r->first[k] = g->from[lowest(g)];
         r->last[k] = r->past_s[k] = NEVER;
         r->history->summary.watched[k] = (boil_watched){.worst = {NEVER, NEVER}, .from_s = {NEVER, NEVER, NEVER, NEVER}};
     }

@@ -144,6 +144,37 @@ static void a_boil_that_can_hardly_bear_its_pour_does_not_flutter(void **state)
     assert_true(most <= 6);
 }
 
+/* A coil lags by minutes behind its valve, and the steam held in the bath follows it within a second, in steps of a minute: between their
+   ends the level is where short steps have it. */
+static void a_level_between_long_steps_is_where_it_is(void **state)
+{
+    (void)state;
+    const boil_action pour = water_action(320, 0.408, 13.9);
+    boil_plant p = open_plant(0);
+    p.tank.length_m = 1.74;
+    p.tank.width_m = 0.992;
+    p.tank.depth_m = 0.394;
+    p.tank.level_m = 0.229;
+    p.charge = (boil_initial_charge){{0.77, 0.17, 0.06}, BOIL_INITIAL_BY_BOILING_POINT, CELSIUS(120), CELSIUS(119)};
+    p.heater.source = BOIL_HEAT_STEAM;
+    p.heater.coil_area_m2 = 2.19;
+    p.heater.coil_W_m2K = 800;
+    p.heater.steam_K = CELSIUS(190);
+    p.heater.lag_s = 245;
+    p.ambient.pressure_Pa = 83.2e3;
+    boil_run_options o = boil_run_options_default(), fine = by(1e-9);
+    o.row_interval_s = fine.row_interval_s = 8;
+    boil_history h = run_actions(&p, 4500, &o, &pour, 1), exact = run_actions(&p, 4500, &fine, &pour, 1);
+    assert_int_equal(h.rows_count, exact.rows_count);
+    double most_m = 0;
+    for (size_t i = 0; i < h.rows_count; i++)
+        most_m = fmax(most_m, fabs(h.rows[i].level_m - exact.rows[i].level_m));
+    print_message("  off by %.1e m at the most\n", most_m);
+    assert_true(most_m < 1e-4);
+    boil_history_free(&h);
+    boil_history_free(&exact);
+}
+
 /* Plain water boils under a lid for two hours, and a film of milligrams that drips from it comes and goes by the second. Whichever of
    its events the steps meet, the water that boils off is what the heat allows: no step to an event is taken that errs. */
 static void no_step_to_an_event_loses_water(void **state)
@@ -220,6 +251,7 @@ int main(void)
         cmocka_unit_test(a_boil_dies_once),
         cmocka_unit_test(a_boil_that_thins_out_dies_once),
         cmocka_unit_test(a_boil_that_can_hardly_bear_its_pour_does_not_flutter),
+        cmocka_unit_test(a_level_between_long_steps_is_where_it_is),
         cmocka_unit_test(no_step_to_an_event_loses_water),
         cmocka_unit_test(a_boil_fades_at_one_moment_over_salts),
         cmocka_unit_test(a_boil_fades_at_one_moment_under_water),
