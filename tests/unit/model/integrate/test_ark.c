@@ -361,6 +361,67 @@ static void a_follower_goes_as_a_lead_would(void **state)
     free(b.room);
 }
 
+/* Two tanks, each of two layers that take from one lead in shares of their own: linear, so that what the blocks tell of themselves is
+   all there is to know. */
+static const double layer_takes[4] = {3, 0.5, -2, 7};
+
+static boil_outcome layered(double t, const double y[], double dydt[], void *context)
+{
+    (void)t;
+    (void)context;
+    dydt[0] = -y[0];
+    for (int k = 0; k < 4; k++) {
+        dydt[0] -= layer_takes[k] * y[1 + k];
+        dydt[1 + k] = (k + 1) * y[0] - (5 + k) * y[1 + k] + 2 * y[1 + (k ^ 1)];
+    }
+    return BOIL_OK;
+}
+
+static void layers_tell(size_t number, double t, const double y[], double own[], double takes[], void *context)
+{
+    (void)t;
+    (void)y;
+    (void)context;
+    for (int i = 0; i < 2; i++) {
+        takes[i] = layer_takes[2 * number + (size_t)i];
+        for (int k = 0; k < 2; k++)
+            own[i * BOIL_SYSTEM_BLOCK_MAX + k] = i == k ? -(double)(5 + 2 * number + (size_t)i) : 2;
+    }
+}
+
+/* One look for all of them, whose own slopes are told, is as good as one for each. */
+static void blocks_that_tell_are_known_as_well(void **state)
+{
+    (void)state;
+    const boil_system by_looks = {.unknowns = 5,
+                                  .rates = layered,
+                                  .size = seven_ones,
+                                  .sums_first = 5,
+                                  .sums_end = 5,
+                                  .leads = 1,
+                                  .lead = {0},
+                                  .blocks_first = 1,
+                                  .block = two_cells};
+    boil_system told = by_looks;
+    told.slopes = layers_tell;
+    const boil_system *const of[] = {&by_looks, &told};
+    double x[2][5];
+    for (int i = 0; i < 2; i++) {
+        const double y[] = {2, 3, -1, 0.5, 4}, r[] = {1, 2, 3, 4, 5};
+        stepper s = begin(5);
+        boil_step *p = &s.step;
+        memcpy(p->y0, y, sizeof y);
+        memcpy(x[i], r, sizeof r);
+        assert_true(boil_system_rates(of[i], 0, p->y0, p->f0));
+        boil_jacobian_take(&p->jacobian, of[i], 0, p->y0, p->f0, p->trial, p->error);
+        assert_true(boil_jacobian_factor(&p->jacobian, of[i], 0.1));
+        boil_jacobian_solve(&p->jacobian, of[i], x[i]);
+        free(s.room);
+    }
+    for (int k = 0; k < 5; k++)
+        assert_close(x[1][k], x[0][k], 0, 1e-7);
+}
+
 /* Told for another amount and content, a matrix is what a look there gives: x = (I - w A)^-1 r of both. */
 static void a_kept_matrix_goes_with_its_amount(void **state)
 {
@@ -490,6 +551,7 @@ int main(void)
         cmocka_unit_test(a_pivot_of_nothing_is_passed_over),
         cmocka_unit_test(nothing_in_the_room_lies_on_anything),
         cmocka_unit_test(a_follower_goes_as_a_lead_would),
+        cmocka_unit_test(blocks_that_tell_are_known_as_well),
         cmocka_unit_test(a_kept_matrix_goes_with_its_amount),
         cmocka_unit_test(a_matrix_without_both_is_left_alone),
         cmocka_unit_test(a_short_step_is_exact),
