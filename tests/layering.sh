@@ -3,7 +3,7 @@
 # folders, from the lowest to the highest; folders on one line do not know each other. A file includes, with the full path
 # from the root of model/ or src/, only files of its own folder or of a line above it; a folder that is not listed is a
 # mistake; no files include each other in a circle, inside a folder either, a header and its .c counting as one. model/ neither
-# reads, prints nor changes the process, and has GSL allocate nothing.
+# reads, prints nor changes the process, and has GSL allocate nothing. Of the files of a checkout no others stand at the top.
 cd "${1:-.}" || exit 2
 status=0
 edges=$(mktemp) || exit 2
@@ -43,6 +43,11 @@ if grep -rnE '#include <(stdio|locale|signal|unistd|fcntl|time)\.h>|printf|fopen
 fi
 if grep -rnE 'gsl_[a-z0-9_]*alloc\b' model >&2; then
     echo "model/ owns the memory that GSL works in: GSL ends the process where memory is refused" >&2
+    status=1
+fi
+if [ -e .git ] && git ls-files 2>/dev/null | sed 's,/.*,,' | sort -u |
+    grep -vxE '\..*|Makefile|README\.md|DEVELOPERS\.md|model|plots|scenarios|src|tests' >&2; then
+    echo "layering: this stands at the top, where nothing else does" >&2
     status=1
 fi
 exit $status
