@@ -25,7 +25,7 @@ struct boil_march {
 /* A step from y0 of h; its error is within what is allowed, or not. False: refused. */
 bool boil_march_try(boil_march *m, double t, double h);
 
-/* Its error over what is allowed. */
+/* Its error over what is allowed; the sizes become those of that step. */
 double boil_march_off(boil_march *m);
 
 void boil_march_guards_at(const boil_march *m, double t, const double y[], double g[]);

@@ -8,6 +8,7 @@ static bool are_finite(const double x[], size_t first, size_t end)
     return sum == 0;
 }
 
+/* By ranges: three short sums run beside one another where a long one waits for itself. */
 bool boil_system_rates(const boil_system *s, double t, const double y[], double dydt[])
 {
     if (s->rates(t, y, dydt, s->context) != BOIL_OK)

@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "base/constants.h"
+#include "base/cubic.h"
 #include "base/larger.h"
 
 #define STRONGEST 0.56 /* kg salts per kg */
@@ -75,25 +76,16 @@ double boil_viscosity_solution(const boil_mixture *m, double temperature_K)
 
 static const double CELL = STRONGEST / BOIL_VISCOSITY_CELLS;
 
-/* The cubic between both ends of a cell with their slopes: by powers of the share of the way. */
-static void cubic(double c[4], double y0, double by0, double y1, double by1)
-{
-    c[0] = y0;
-    c[1] = by0;
-    c[2] = 3 * (y1 - y0) - 2 * by0 - by1;
-    c[3] = 2 * (y0 - y1) + by0 + by1;
-}
-
 static void fill(double to[2][4], const coefficients *v, double w)
 {
     const part a = part_of(v, log(w)), b = part_of(v, log(w + CELL)), by_a = slope_of(v, w), by_b = slope_of(v, w + CELL);
-    cubic(to[0], a.warm, CELL * by_a.warm, b.warm, CELL * by_b.warm);
-    cubic(to[1], a.cold, CELL * by_a.cold, b.cold, CELL * by_b.cold);
+    boil_cubic_between(to[0], a.warm, CELL * by_a.warm, b.warm, CELL * by_b.warm);
+    boil_cubic_between(to[1], a.cold, CELL * by_a.cold, b.cold, CELL * by_b.cold);
 }
 
 static part at(double c[2][4], double u)
 {
-    return (part){c[0][0] + u * (c[0][1] + u * (c[0][2] + u * c[0][3])), c[1][0] + u * (c[1][1] + u * (c[1][2] + u * c[1][3]))};
+    return (part){boil_cubic_at(c[0], u), boil_cubic_at(c[1], u)};
 }
 
 double boil_viscosity_told(boil_viscosity_table *t, const boil_mixture *m, double temperature_K)

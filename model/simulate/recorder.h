@@ -18,7 +18,8 @@
 #define BOIL_RECORDER_NOTHING_M 1e-3
 
 /* The last three values of a quantity since the last restart: where steam turns between steps, a parabola gives the extreme; of level
-   and temperature, by which a bath is judged, the cubic does (simulate/recorder_inside.c), and where the level is highest is a moment, and where most floats. */
+   and temperature, by which a bath is judged, the cubic does (simulate/recorder_inside.c), and where the level is highest or most floats there is a
+   moment. */
 typedef struct {
     double time_s[3], value[3];
     int count;

@@ -1,11 +1,10 @@
 #include <math.h>
-#include <stdbool.h>
 
 #include "bath/rates.h"
 #include "simulate/recorder.h"
 
-/* simulate/recorder_inside.c -- when between the ends of a step the level is highest and most floats, and the range of temperatures there, on the
-   cubic between them, as the rows of a trace are. A parabola through moments that lie as far apart as the pool takes to answer puts a
+/* simulate/recorder_inside.c -- when between the ends of a step the level is highest and most floats, and the range of
+   temperatures there, on the cubic between them, as the rows of a trace are. A parabola through moments that lie as far apart as the pool takes to answer puts a
    crest half a millimetre too low or too high, and a turning temperature off by five thousandths of a kelvin. */
 
 typedef struct {

@@ -213,8 +213,18 @@ static void record_inside(boil_simulation *r, double t, boil_rates_guess *guess)
     record(r, t, r->y_before, &inside);
 }
 
-/* The step just taken, told moment by moment, its tops among them: one so near another moment is as good as that, and what is fitted
-   through both would be their rounding. */
+/* Tops between two moments: one so near either is as good as that, and what is fitted through both would be their rounding. */
+static void record_tops(boil_simulation *r, const double tops_s[BOIL_RECORDER_TOPS], double from_s, double to_s, double near_s,
+                        boil_rates_guess *guess)
+{
+    for (int k = 0; k < BOIL_RECORDER_TOPS; k++)
+        if (tops_s[k] > from_s + near_s && tops_s[k] < to_s - near_s) {
+            record_inside(r, tops_s[k], guess);
+            from_s = tops_s[k];
+        }
+}
+
+/* The step just taken, told moment by moment. */
 static boil_outcome record_step(boil_simulation *r, const boil_rates_view *before)
 {
     const boil_recorder_step step = {boil_march_within(r->march), &r->guess};
@@ -225,11 +235,7 @@ static boil_outcome record_step(boil_simulation *r, const boil_rates_view *befor
     boil_recorder_tops(&r->record, &r->bath, before, &r->view, tops_s);
     for (int i = 1; i <= parts; i++) {
         double t = step.cubic.t0 + h * i / parts;
-        for (int k = 0; k < BOIL_RECORDER_TOPS; k++)
-            if (tops_s[k] > last_s + near_s && tops_s[k] < t - near_s) {
-                record_inside(r, tops_s[k], &guess);
-                last_s = tops_s[k];
-            }
+        record_tops(r, tops_s, last_s, t, near_s, &guess);
         if (i < parts)
             record_inside(r, t, &guess);
         last_s = t;

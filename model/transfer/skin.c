@@ -2,6 +2,8 @@
 
 #include <math.h>
 
+#include "base/exponential.h"
+
 double boil_skin_mass_transfer(const boil_skin_liquid *l, double liquid_coefficient_W_m2K)
 {
     double stored = l->density_kg_m3 * l->heat_capacity_J_kgK;
@@ -25,5 +27,5 @@ static double factor_near_0(double phi)
 double boil_skin_convection_factor(double flux_kg_m2s, double vapour_heat_capacity_J_kgK, double coefficient_W_m2K)
 {
     double phi = flux_kg_m2s * vapour_heat_capacity_J_kgK / coefficient_W_m2K;
-    return fabs(phi) < 0.5 ? factor_near_0(phi) : phi / (exp(phi) - 1);
+    return fabs(phi) < 0.5 ? factor_near_0(phi) : phi / boil_exponential_less_1(phi);
 }

@@ -6,6 +6,7 @@
 
 #include "base/constants.h"
 #include "base/cube_root.h"
+#include "base/cubic.h"
 #include "base/larger.h"
 #include "properties/water.h"
 #include "transfer/skin.h"
@@ -413,10 +414,7 @@ static const double *wall_cell(boil_wall_table *w, const boil_losses *l, const b
     if (w->kelvin[at] != kelvin) {
         double u0 = wall_point(w, l, t, ambient, kelvin, &slope0), u1 = wall_point(w, l, t, ambient, kelvin + 1, &slope1);
         w->kelvin[at] = kelvin;
-        c[0] = u0;
-        c[1] = slope0;
-        c[2] = 3 * (u1 - u0) - 2 * slope0 - slope1;
-        c[3] = 2 * (u0 - u1) + slope0 + slope1;
+        boil_cubic_between(c, u0, slope0, u1, slope1);
     }
     return c;
 }
@@ -431,5 +429,5 @@ double boil_wall_table_loss(boil_wall_table *w, const boil_losses *l, const boil
         return boil_wall_loss(l, t, ambient, liquid_K);
     double u = difference - (int)difference;
     const double *c = wall_cell(w, l, t, ambient, (int)difference);
-    return (c[0] + u * (c[1] + u * (c[2] + u * c[3]))) * boil_tank_cooled_area(t) * difference;
+    return boil_cubic_at(c, u) * boil_tank_cooled_area(t) * difference;
 }

@@ -331,16 +331,9 @@ static void a_follower_goes_as_a_lead_would(void **state)
 {
     (void)state;
     double lag_s = 1e-3;
-    const boil_system as_lead = {.unknowns = 2,
-                                 .rates = read_by_a_thermometer,
-                                 .context = &lag_s,
-                                 .size = ones,
-                                 .sums_first = 2,
-                                 .sums_end = 2,
-                                 .leads = 2,
-                                 .lead = {0, 1},
-                                 .blocks_first = 2};
-    boil_system following = as_lead;
+    boil_system as_lead = kaps_with(&lag_s), following;
+    as_lead.rates = read_by_a_thermometer;
+    following = as_lead;
     following.leads = following.followers = 1;
     following.follower[0] = 1;
     following.lag_s[0] = lag_s;
